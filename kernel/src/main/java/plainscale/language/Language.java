@@ -1,0 +1,38 @@
+package plainscale.language;
+
+import java.util.Optional;
+
+/**
+ * One cell language behind the kernel. {@link #execute} is called from one thread at a time; every
+ * other method may be called from another thread while a cell runs, and must answer then too.
+ * Cursor positions count Java chars (UTF-16); the session converts from and to the protocol's code
+ * points.
+ */
+public interface Language {
+
+  /** Name, mime type and file extension as the front end must know them. */
+  LanguageInfo info();
+
+  /**
+   * Runs a cell; what it shows goes to {@code outputs} as it comes. Never throws for a user's
+   * mistake.
+   */
+  Outcome execute(Cell cell, Outputs outputs);
+
+  /**
+   * Asks the running cell to stop soon; harmless when none runs. Called from the control thread.
+   */
+  void interrupt();
+
+  /** Evaluates one of a request's {@code user_expressions}, without changing the session. */
+  Outcome evaluate(String expression, Outputs outputs);
+
+  /** What could stand at the cursor. */
+  Completion complete(String code, int cursor);
+
+  /** What the name at the cursor is; empty where there is nothing to say. */
+  Optional<MimeBundle> inspect(String code, int cursor, int detailLevel);
+
+  /** Whether the text could be run as it stands. */
+  Completeness completeness(String code);
+}
