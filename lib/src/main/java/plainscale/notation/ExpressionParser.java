@@ -1,0 +1,265 @@
+package plainscale.notation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plainscale.quantity.ElementaryFunction;
+import plainscale.text.Near;
+import plainscale.units.UnitOfMeasure;
+
+/**
+ * Expressions; each method is a rule, and the order of the calls is the order of precedence.
+ *
+ * <pre>{@code
+ * sum     := product { ("+" | "-") product }
+ * product := sign { [ "*" | "·" | "/" ] sign }        a space multiplies; what may follow "/" is in Solidus
+ * sign    := "-" sign | power
+ * power   := operand [ "^" sign | raised ]
+ * operand := primary { "[" unit "]" }
+ * primary := number [ unit ] | name | function "(" sum ")" | "(" sum [ "in" unit ] ")"
+ * }</pre>
+ */
+final class ExpressionParser {
+  private static final int DEEPEST = 100;
+
+  private final Tokens tokens;
+  private final Names names;
+  private final UnitReader units;
+  private int depth;
+
+  ExpressionParser(Tokens tokens, Names names) {
+    this.tokens = tokens;
+    this.names = names;
+    this.units = new UnitReader(tokens, names);
+  }
+
+  Expr sum() {
+    if (++depth > DEEPEST) {
+      throw tokens.fault(
+          Problem.Kind.LIMIT,
+          "This is nested more than " + DEEPEST + " brackets deep.",
+          tokens.peek().span(),
+          List.of("give the inner part a name of its own"));
+    }
+    Expr left = product();
+    while (tokens.peek().is("+") || tokens.peek().is("-")) {
+      Token sign = tokens.next();
+      refusePlusMinus(sign);
+      Expr right = product();
+      Expr.Operator operator = sign.is("+") ? Expr.Operator.PLUS : Expr.Operator.MINUS;
+      left = new Expr.Binary(left.span().to(right.span()), operator, left, right, sign.span());
+    }
+    depth--;
+    return left;
+  }
+
+  private void refusePlusMinus(Token sign) {
+    if (sign.is("+") && (tokens.peek().is("-") || tokens.peek().is("/"))) {
+      throw uncertaintyInFormula(sign.span());
+    }
+  }
+
+  private ProblemException uncertaintyInFormula(Span span) {
+    return tokens.fault(
+        "An uncertainty (±) belongs to a given, not into a formula.",
+        span,
+        "given x = … ± …, then use x here");
+  }
+
+  private Expr product() {
+    List<Solidus.Part> parts = new ArrayList<>();
+    parts.add(new Solidus.Part(Optional.empty(), tokens.peek().span(), sign()));
+    while (true) {
+      Token token = tokens.peek();
+      if (token.is("*") || token.is("·") || token.is("/")) {
+        tokens.next();
+        Expr.Operator operator = token.is("/") ? Expr.Operator.OVER : Expr.Operator.TIMES;
+        parts.add(new Solidus.Part(Optional.of(operator), token.span(), sign()));
+      } else if (startsFactor(token)) {
+        Span gap = new Span(tokens.last().end(), token.span().start());
+        refuseNumberAfterSpace(token, parts.get(parts.size() - 1).factor());
+        parts.add(new Solidus.Part(Optional.of(Expr.Operator.TIMES), gap, sign()));
+      } else {
+        return Solidus.join(parts, tokens);
+      }
+    }
+  }
+
+  private static boolean startsFactor(Token token) {
+    return switch (token.type()) {
+      case NUMBER -> true;
+      case NAME -> !Keywords.ENDS_FORMULA.contains(token.text());
+      case SYMBOL -> token.is("(");
+      case RAISED, STRING, END -> false;
+    };
+  }
+
+  private void refuseNumberAfterSpace(Token token, Expr before) {
+    if (token.type() != Token.Type.NUMBER) {
+      return;
+    }
+    String left = tokens.text(before.span());
+    boolean grouped =
+        before instanceof Expr.Literal
+            && left.matches("\\d{1,3}")
+            && token.text().matches("\\d{3}(\\D.*)?");
+    String second = grouped ? left + token.text() : left + "^" + token.text();
+    throw tokens.fault(
+        "A number after a space is doubtful.",
+        before.span().to(token.span()),
+        left + "*" + token.text(),
+        second);
+  }
+
+  private Expr sign() {
+    if (tokens.peek().is("-")) {
+      Token minus = tokens.next();
+      if (++depth > DEEPEST) {
+        throw tokens.fault(
+            Problem.Kind.LIMIT, "Too many signs stand here.", minus.span(), List.of());
+      }
+      Expr operand = sign();
+      depth--;
+      return new Expr.Negation(minus.span().to(operand.span()), operand);
+    }
+    return power();
+  }
+
+  private Expr power() {
+    Expr base = operand();
+    Token token = tokens.peek();
+    if (token.type() == Token.Type.RAISED) {
+      tokens.next();
+      Expr exponent = RaisedNumber.of(token, tokens);
+      return new Expr.Binary(
+          base.span().to(token.span()), Expr.Operator.POWER, base, exponent, token.span());
+    }
+    if (token.is("^")) {
+      tokens.next();
+      if (++depth > DEEPEST) {
+        throw tokens.fault(
+            Problem.Kind.LIMIT, "Too many powers stand on one another.", token.span(), List.of());
+      }
+      Expr exponent = sign();
+      depth--;
+      return new Expr.Binary(
+          base.span().to(exponent.span()), Expr.Operator.POWER, base, exponent, token.span());
+    }
+    return base;
+  }
+
+  private Expr operand() {
+    Expr operand = primary();
+    while (tokens.peek().is("[")) {
+      UnitOfMeasure unit = units.bracketed();
+      operand = new Expr.InUnits(operand.span().to(tokens.last()), operand, unit);
+    }
+    return operand;
+  }
+
+  private Expr primary() {
+    Token token = tokens.peek();
+    if (token.type() == Token.Type.NUMBER) {
+      return number();
+    }
+    if (token.type() == Token.Type.NAME && !Keywords.ENDS_FORMULA.contains(token.text())) {
+      return name();
+    }
+    if (token.is("(")) {
+      return bracket();
+    }
+    if (token.is(")")) {
+      throw tokens.fault("This bracket closes nothing that was opened.", token.span(), "delete it");
+    }
+    if (token.is("±")) {
+      throw uncertaintyInFormula(token.span());
+    }
+    if (token.is("[")) {
+      throw tokens.fault(
+          "A unit in brackets needs a number or a quantity before it.", token.span(), "1 [m]");
+    }
+    throw tokens.unexpected("a number, a name or a bracket belongs here");
+  }
+
+  private Expr number() {
+    Token token = tokens.next();
+    if (token.number().concise() != null) {
+      String digits = token.text().replaceFirst("\\((.*)\\)", "*$1");
+      throw tokens.fault(
+          "Brackets right after a number mean its uncertainty, and that belongs to a given.",
+          token.span(),
+          digits);
+    }
+    Optional<UnitOfMeasure> unit = units.afterNumber(token.span());
+    boolean exact = token.number().whole() || unit.isEmpty();
+    Span span = token.span().to(tokens.last());
+    return new Expr.Literal(span, token.number().value(), unit.orElse(null), exact);
+  }
+
+  private Expr name() {
+    Token token = tokens.next();
+    boolean bracketNext = tokens.peek().is("(");
+    Optional<ElementaryFunction> function = Functions.find(token.text());
+    if (function.isPresent() && !names.isQuantity(token.text())) {
+      return call(token, function.get(), bracketNext);
+    }
+    String name = Greek.normal(token.text());
+    if (bracketNext && !tokens.peek().space() && !names.isQuantity(name)) {
+      refuseUnknownFunction(token);
+    }
+    return new Expr.Name(token.span(), name);
+  }
+
+  private Expr call(Token token, ElementaryFunction function, boolean bracketNext) {
+    if (!bracketNext) {
+      String argument = tokens.atEnd() ? "…" : tokens.text(tokens.peek().span());
+      throw tokens.fault(
+          token.text() + " needs brackets around what it is taken of.",
+          token.span(),
+          token.text() + "(" + argument + ")");
+    }
+    Expr argument = bracket();
+    return new Expr.Call(token.span().to(tokens.last()), function, argument);
+  }
+
+  private void refuseUnknownFunction(Token token) {
+    if (token.text().equals("log")) {
+      throw tokens.fault("“log” is doubtful: which base?", token.span(), "ln(…)", "log10(…)");
+    }
+    List<String> near = Near.to(token.text(), Functions.names(), 2);
+    if (!near.isEmpty() && token.text().length() > 1) {
+      String sentence = "I know no function “" + token.text() + "”.";
+      throw tokens.fault(
+          Problem.Kind.NAME, sentence, token.span(), near.stream().map(f -> f + "(…)").toList());
+    }
+  }
+
+  private Expr bracket() {
+    Span open = tokens.next().span();
+    Expr inner = sum();
+    if (tokens.acceptWord("in")) {
+      UnitOfMeasure unit = unitUpToBracket();
+      inner = new Expr.Conversion(inner.span().to(tokens.last()), inner, unit);
+    }
+    if (tokens.peek().is("±")) {
+      throw uncertaintyInFormula(tokens.peek().span());
+    }
+    if (!tokens.accept(")")) {
+      if (tokens.atEnd()) {
+        throw tokens.fault("This bracket is not closed.", open, "add ) where the part ends");
+      }
+      throw tokens.unexpected("a closing bracket belongs here");
+    }
+    return inner;
+  }
+
+  private UnitOfMeasure unitUpToBracket() {
+    int from = tokens.peek().span().start();
+    int depthInUnit = 0;
+    while (!tokens.atEnd() && !(depthInUnit == 0 && tokens.peek().is(")"))) {
+      depthInUnit += tokens.peek().is("(") ? 1 : tokens.peek().is(")") ? -1 : 0;
+      tokens.next();
+    }
+    return units.parse(from, tokens.last().end());
+  }
+}

@@ -1,0 +1,19 @@
+package plainscale.notation;
+
+import java.util.Collection;
+
+/** What the reader must know of the sheet to tell a unit from a quantity. */
+public interface Names {
+
+  /** Whether this name stands for a quantity of the sheet or a constant of nature. */
+  boolean isQuantity(String name);
+
+  /**
+   * Whether the constant of this name and the unit of the same text mean the same amount (the
+   * constant u, the unit u).
+   */
+  boolean isSameAsUnit(String name);
+
+  /** All names, for the nearest one to a wrong name. */
+  Collection<String> all();
+}

@@ -1,0 +1,267 @@
+package plainscale.notation;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import plainscale.text.Near;
+import plainscale.units.UnitOfMeasure;
+
+/**
+ * Statements: a table of keywords to rules; a line without a keyword is a definition or an
+ * expression to show.
+ */
+final class StatementParser {
+  private static final Map<String, Function<StatementParser, Statement>> RULES =
+      Map.of(
+          "given", StatementParser::given,
+          "show", StatementParser::show,
+          "say", StatementParser::say,
+          "contrast", StatementParser::contrast,
+          "constants", StatementParser::constants);
+
+  private final Tokens tokens;
+  private final Names names;
+  private final UnitReader units;
+  private final Span start;
+
+  StatementParser(String source, Span range, Names names) {
+    this.tokens = new Tokens(source, range.start(), range.end());
+    this.names = names;
+    this.units = new UnitReader(tokens, names);
+    this.start = tokens.peek().span();
+  }
+
+  /** Whether there is nothing but space and comments. */
+  boolean isEmpty() {
+    return tokens.atEnd();
+  }
+
+  Statement statement() {
+    Token first = tokens.peek();
+    boolean defines = tokens.peek(1).is("=");
+    Function<StatementParser, Statement> rule =
+        first.type() == Token.Type.NAME ? RULES.get(first.text()) : null;
+    Statement statement;
+    if (rule != null && !defines) {
+      tokens.next();
+      statement = rule.apply(this);
+    } else {
+      statement = defines && first.type() == Token.Type.NAME ? definition() : bare();
+    }
+    if (!tokens.atEnd()) {
+      throw leftOver();
+    }
+    return statement;
+  }
+
+  private ProblemException leftOver() {
+    Token token = tokens.peek();
+    if (token.is(")")) {
+      return tokens.fault(
+          "This bracket closes nothing that was opened.", token.span(), "delete it");
+    }
+    if (token.is("=")) {
+      return tokens.fault("Left of = stands one name.", start.to(token.span()), "name = formula");
+    }
+    return tokens.fault("I do not understand the line from here on.", token.span());
+  }
+
+  private Statement given() {
+    String name = newName("given m = 2.70 g");
+    if (!tokens.accept("=")) {
+      throw tokens.unexpected("after the name comes =");
+    }
+    Statement.Measurement measurement = new MeasurementParser(tokens, units).measurement();
+    return new Statement.Given(whole(), name, measurement, description());
+  }
+
+  private Statement definition() {
+    String name = newName("q = m g_n");
+    tokens.next();
+    Expr formula = new ExpressionParser(tokens, names).sum();
+    Format format = format();
+    return new Statement.Definition(whole(), name, formula, format, description());
+  }
+
+  private String newName(String example) {
+    Token token = tokens.peek();
+    if (token.type() != Token.Type.NAME || !Character.isLetter(token.text().codePointAt(0))) {
+      throw tokens.unexpected("a name belongs here, as in: " + example);
+    }
+    if (Keywords.isReserved(token.text())) {
+      throw tokens.fault(
+          Problem.Kind.NAME,
+          "“" + token.text() + "” is a word of the notation.",
+          token.span(),
+          List.of(token.text() + "_1"));
+    }
+    return Greek.normal(tokens.next().text());
+  }
+
+  private Statement show() {
+    return shown(false);
+  }
+
+  private Statement bare() {
+    refuseMisspelledKeyword();
+    return shown(true);
+  }
+
+  /** {@code givn m = 2 g} is a slip of a keyword, not a product of two names. */
+  private void refuseMisspelledKeyword() {
+    Token first = tokens.peek();
+    Token second = tokens.peek(1);
+    boolean suspicious =
+        first.type() == Token.Type.NAME
+            && (second.type() == Token.Type.NAME || second.type() == Token.Type.STRING);
+    if (!suspicious || names.isQuantity(Greek.normal(first.text()))) {
+      return;
+    }
+    List<String> near = Near.to(first.text(), Keywords.STATEMENTS, 1);
+    if (!near.isEmpty()) {
+      throw tokens.fault(
+          Problem.Kind.SYNTAX, "I know no word “" + first.text() + "”.", first.span(), near);
+    }
+  }
+
+  private Statement shown(boolean bare) {
+    Expr value = new ExpressionParser(tokens, names).sum();
+    Format format = format();
+    return new Statement.Show(whole(), value, format, description(), bare);
+  }
+
+  private Statement contrast() {
+    Expr first = new ExpressionParser(tokens, names).sum();
+    if (!tokens.acceptWord("with")) {
+      throw tokens.unexpected("“with” and a second quantity belong here");
+    }
+    Expr second = new ExpressionParser(tokens, names).sum();
+    Format format = format();
+    return new Statement.Contrast(whole(), first, second, format, description());
+  }
+
+  private Statement constants() {
+    Token token = tokens.next();
+    if (!token.isWord("textbook") && !token.isWord("codata")) {
+      throw tokens.fault(
+          "There are two sets of constants.",
+          token.span(),
+          "constants codata",
+          "constants textbook");
+    }
+    return new Statement.Constants(whole(), token.text());
+  }
+
+  private Statement say() {
+    Token text = tokens.peek();
+    if (text.type() != Token.Type.STRING) {
+      throw tokens.unexpected("a text in quotation marks belongs here");
+    }
+    tokens.next();
+    return new Statement.Say(whole(), parts(text.span()));
+  }
+
+  /** The words and live values of a text; braces hold a value, doubled braces are braces. */
+  private List<Statement.Part> parts(Span quoted) {
+    List<Statement.Part> parts = new ArrayList<>();
+    StringBuilder words = new StringBuilder();
+    String source = tokens.source();
+    int at = quoted.start() + 1;
+    while (at < quoted.end() - 1) {
+      char c = source.charAt(at);
+      boolean doubled = (c == '{' || c == '}') && source.charAt(at + 1) == c;
+      if (c == '\\' || doubled) {
+        words.append(source.charAt(at + 1));
+        at += 2;
+      } else if (c == '{') {
+        addText(parts, words);
+        int close = closing(at, quoted.end() - 1);
+        parts.add(value(new Span(at + 1, close)));
+        at = close + 1;
+      } else {
+        words.append(c);
+        at++;
+      }
+    }
+    addText(parts, words);
+    return parts;
+  }
+
+  private static void addText(List<Statement.Part> parts, StringBuilder words) {
+    if (words.length() > 0) {
+      parts.add(new Statement.Text(words.toString()));
+      words.setLength(0);
+    }
+  }
+
+  private int closing(int open, int end) {
+    int close = tokens.source().indexOf('}', open);
+    if (close < 0 || close >= end) {
+      throw tokens.fault(
+          "This brace is not closed.", new Span(open, open + 1), "add } after the value");
+    }
+    return close;
+  }
+
+  private Statement.Part value(Span inside) {
+    return new StatementParser(tokens.source(), inside, names).valuePart();
+  }
+
+  private Statement.Part valuePart() {
+    Expr value = new ExpressionParser(tokens, names).sum();
+    Format format = format();
+    if (!tokens.atEnd()) {
+      throw leftOver();
+    }
+    return new Statement.Value(value, format);
+  }
+
+  /** {@code { "in" ( "words" | "digits" | unit ) | "to" number ("figure" | "figures") }}. */
+  private Format format() {
+    @Nullable UnitOfMeasure unit = null;
+    Format.Style style = Format.Style.NUMBER;
+    int figures = 0;
+    while (true) {
+      if (tokens.acceptWord("in")) {
+        if (tokens.acceptWord("words")) {
+          style = Format.Style.WORDS;
+        } else if (tokens.acceptWord("digits")) {
+          style = Format.Style.DIGITS;
+        } else {
+          unit = units.untilEnd(List.of("in", "to"));
+        }
+      } else if (tokens.acceptWord("to")) {
+        figures = figures();
+      } else {
+        return new Format(unit, style, figures);
+      }
+    }
+  }
+
+  private int figures() {
+    Token number = tokens.next();
+    boolean whole = number.type() == Token.Type.NUMBER && number.number().whole();
+    BigDecimal value = whole ? number.number().value() : BigDecimal.ZERO;
+    if (value.signum() <= 0 || value.compareTo(BigDecimal.valueOf(30)) > 0) {
+      throw tokens.fault("A number of figures runs from 1 to 30.", number.span(), "to 2 figures");
+    }
+    if (!tokens.acceptWord("figures") && !tokens.acceptWord("figure")) {
+      throw tokens.unexpected("“figures” belongs here");
+    }
+    return value.intValueExact();
+  }
+
+  private String description() {
+    if (tokens.peek().type() != Token.Type.STRING) {
+      return "";
+    }
+    return tokens.next().text().replace("\\\"", "\"");
+  }
+
+  private Span whole() {
+    return start.to(tokens.last());
+  }
+}

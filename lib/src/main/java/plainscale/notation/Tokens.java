@@ -1,0 +1,92 @@
+package plainscale.notation;
+
+import java.util.List;
+
+/** The tokens of one statement with a reading position, and the making of problems at a place. */
+final class Tokens {
+  /** Bounds the depth of the tree, and so that of every walk over it. */
+  private static final int MOST = 1000;
+
+  private final String source;
+  private final List<Token> tokens;
+  private int at;
+
+  Tokens(String source, int from, int to) {
+    this.source = source;
+    this.tokens = Scanner.scan(source, from, to);
+    if (tokens.size() > MOST) {
+      Span where = tokens.get(MOST).span();
+      throw fault(
+          Problem.Kind.LIMIT,
+          "This line has more than " + MOST + " words and signs.",
+          where,
+          List.of());
+    }
+  }
+
+  String source() {
+    return source;
+  }
+
+  Token peek() {
+    return tokens.get(at);
+  }
+
+  Token peek(int ahead) {
+    return tokens.get(Math.min(at + ahead, tokens.size() - 1));
+  }
+
+  Token next() {
+    Token token = tokens.get(at);
+    if (token.type() != Token.Type.END) {
+      at++;
+    }
+    return token;
+  }
+
+  boolean accept(String symbol) {
+    boolean there = peek().is(symbol);
+    if (there) {
+      at++;
+    }
+    return there;
+  }
+
+  boolean acceptWord(String word) {
+    boolean there = peek().isWord(word);
+    if (there) {
+      at++;
+    }
+    return there;
+  }
+
+  boolean atEnd() {
+    return peek().type() == Token.Type.END;
+  }
+
+  /** The place after the last token that was read. */
+  Span last() {
+    return at == 0 ? peek().span() : tokens.get(at - 1).span();
+  }
+
+  String text(Span span) {
+    return source.substring(span.start(), span.end());
+  }
+
+  ProblemException fault(String sentence, Span span, String... repairs) {
+    return new ProblemException(
+        new Problem(Problem.Kind.SYNTAX, sentence, source, span, List.of(repairs)));
+  }
+
+  ProblemException fault(Problem.Kind kind, String sentence, Span span, List<String> repairs) {
+    return new ProblemException(new Problem(kind, sentence, source, span, repairs));
+  }
+
+  /** The complaint about a token that cannot stand here. */
+  ProblemException unexpected(String wanted) {
+    Token token = peek();
+    String found =
+        token.type() == Token.Type.END ? "the line ends" : "there is “" + text(token.span()) + "”";
+    return fault("Here " + found + "; " + wanted + ".", token.span());
+  }
+}

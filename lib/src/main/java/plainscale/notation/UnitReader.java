@@ -1,0 +1,183 @@
+package plainscale.notation;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import plainscale.units.UnitException;
+import plainscale.units.UnitOfMeasure;
+import plainscale.units.UnitParser;
+import plainscale.units.UnitTable;
+
+/**
+ * Finds where a unit ends. In brackets, after {@code in} and in a given it is all the text that is
+ * there. Right after a number in a formula it is the longest unit whose symbols are not quantities
+ * of the sheet; where a symbol is both, the reading is doubtful and is refused with both repairs.
+ */
+final class UnitReader {
+  private final Tokens tokens;
+  private final Names names;
+
+  UnitReader(Tokens tokens, Names names) {
+    this.tokens = tokens;
+    this.names = names;
+  }
+
+  /** The unit that this range of the source means. */
+  UnitOfMeasure parse(int from, int to) {
+    String text = tokens.source().substring(from, to);
+    try {
+      return UnitParser.parse(text);
+    } catch (UnitException e) {
+      Span span = new Span(from + e.start(), from + Math.max(e.end(), e.start()));
+      throw tokens.fault(Problem.Kind.UNIT, String.valueOf(e.getMessage()), span, e.repairs());
+    }
+  }
+
+  /** The unit in square brackets, of which the opening one is next. */
+  UnitOfMeasure bracketed() {
+    Span open = tokens.next().span();
+    int depth = 1;
+    while (!tokens.atEnd()) {
+      Token token = tokens.next();
+      depth += token.is("[") ? 1 : token.is("]") ? -1 : 0;
+      if (depth == 0) {
+        return parse(open.end(), token.span().start());
+      }
+    }
+    throw tokens.fault("This square bracket is not closed; a unit in brackets ends with ].", open);
+  }
+
+  /**
+   * The unit from here up to the first token that ends a unit text (a word of the statement, a
+   * string, the end).
+   */
+  UnitOfMeasure untilEnd(List<String> endWords) {
+    Span from = tokens.peek().span();
+    int end = from.start();
+    while (!tokens.atEnd() && !endsUnit(tokens.peek(), endWords)) {
+      end = tokens.next().span().end();
+    }
+    if (end == from.start()) {
+      throw tokens.unexpected("a unit belongs here");
+    }
+    return parse(from.start(), end);
+  }
+
+  private static boolean endsUnit(Token token, List<String> endWords) {
+    return token.type() == Token.Type.STRING
+        || token.is("±")
+        || token.is("+")
+        || token.type() == Token.Type.NAME && endWords.contains(token.text());
+  }
+
+  /** The unit right after the number just read, if there is one. */
+  Optional<UnitOfMeasure> afterNumber(Span number) {
+    if (tokens.peek().is("[")) {
+      return Optional.of(bracketed());
+    }
+    if (!startsUnit(tokens.peek(), number)) {
+      return Optional.empty();
+    }
+    int from = tokens.peek().span().start();
+    symbol();
+    while (continues(number)) {
+      symbol();
+    }
+    return Optional.of(parse(from, tokens.last().end()));
+  }
+
+  private void symbol() {
+    tokens.next();
+    if (tokens.peek().type() == Token.Type.RAISED) {
+      tokens.next();
+    } else if (tokens.peek().is("^")) {
+      tokens.next();
+      if (tokens.peek().is("-")) {
+        tokens.next();
+      }
+      if (tokens.next().type() != Token.Type.NUMBER) {
+        throw tokens.fault("The exponent of a unit is a whole number.", tokens.last());
+      }
+    }
+  }
+
+  /** Whether another symbol of the unit follows; steps over the sign before it. */
+  private boolean continues(Span number) {
+    Token next = tokens.peek();
+    boolean solidusBefore = tokens.text(number.to(tokens.last())).contains("/");
+    if (next.is("/") || next.is("·")) {
+      Token after = tokens.peek(1);
+      boolean attached = !next.space() && !after.space();
+      if (solidusBefore || !mayBeUnit(after, number, attached)) {
+        return false;
+      }
+      tokens.next();
+      return true;
+    }
+    return !solidusBefore && next.space() && mayBeUnit(next, number, true);
+  }
+
+  private boolean mayBeUnit(Token token, Span number, boolean doubtIfQuantity) {
+    if (!isUnit(token) || isFunction(token)) {
+      return false;
+    }
+    if (isQuantity(token)) {
+      if (doubtIfQuantity) {
+        throw doubtful(token, number);
+      }
+      return false;
+    }
+    return true;
+  }
+
+  private boolean startsUnit(Token token, Span number) {
+    if (!isUnit(token) || isFunction(token)) {
+      return false;
+    }
+    if (isQuantity(token) && !names.isSameAsUnit(Greek.normal(token.text()))) {
+      throw doubtful(token, number);
+    }
+    return true;
+  }
+
+  private boolean isFunction(Token token) {
+    return tokens.peek(1).is("(")
+        && token == tokens.peek()
+        && Functions.find(token.text()).isPresent();
+  }
+
+  private static boolean isUnit(Token token) {
+    return token.type() == Token.Type.NAME && UnitTable.standard().find(token.text()).isPresent();
+  }
+
+  private boolean isQuantity(Token token) {
+    return names.isQuantity(Greek.normal(token.text()));
+  }
+
+  private ProblemException doubtful(Token token, Span number) {
+    String unit = UnitTable.standard().find(token.text()).map(u -> u.name()).orElse(token.text());
+    String sentence =
+        "“%s” is doubtful: %s is a quantity of this sheet and also the unit %s."
+            .formatted(tokens.text(number.to(token.span())), token.text(), unit);
+    String before = tokens.text(new Span(number.start(), token.span().start())).strip();
+    List<String> repairs =
+        List.of(
+            before + "*" + token.text() + " (the quantity)",
+            bracketedRepair(before, token) + " (the unit)");
+    return tokens.fault(Problem.Kind.UNIT, sentence, number.to(token.span()), repairs);
+  }
+
+  private String bracketedRepair(String before, @Nullable Token token) {
+    int digits = 0;
+    while (digits < before.length() && "0123456789.eE+-".indexOf(before.charAt(digits)) >= 0) {
+      digits++;
+    }
+    String symbol = token == null ? "" : token.text();
+    String unit = before.substring(digits).strip();
+    return before.substring(0, digits)
+        + " ["
+        + (unit.isEmpty() || unit.endsWith("/") ? unit : unit + " ")
+        + symbol
+        + "]";
+  }
+}

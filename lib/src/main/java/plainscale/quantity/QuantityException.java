@@ -1,0 +1,35 @@
+package plainscale.quantity;
+
+import java.util.List;
+
+/** An operation that has no result: one sentence for a student, and repairs to offer. */
+public final class QuantityException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  /** Whether the units or the numbers are at fault. */
+  public enum Fault {
+    UNIT,
+    VALUE,
+    LIMIT
+  }
+
+  private final Fault fault;
+  private final transient List<String> repairs;
+
+  /** A complaint with its repairs, nearest first. */
+  public QuantityException(Fault fault, String sentence, String... repairs) {
+    super(sentence);
+    this.fault = fault;
+    this.repairs = List.of(repairs);
+  }
+
+  /** What is at fault. */
+  public Fault fault() {
+    return fault;
+  }
+
+  /** What to try instead. */
+  public List<String> repairs() {
+    return repairs;
+  }
+}

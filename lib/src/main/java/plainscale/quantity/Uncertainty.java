@@ -1,0 +1,60 @@
+package plainscale.quantity;
+
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.Map;
+
+/**
+ * First-order uncertainty kept as derivatives by source: the quantity changes by {@code derivative
+ * × dx} when the source changes by {@code dx} (both in coherent SI units). Correlation between
+ * results that share a source needs no further bookkeeping (JCGM 100:2008, 5.1 and 5.2, for
+ * independent sources).
+ */
+public final class Uncertainty {
+  /** No uncertainty. */
+  public static final Uncertainty NONE = new Uncertainty(Map.of());
+
+  private final Map<Source, Double> derivatives;
+
+  private Uncertainty(Map<Source, Double> derivatives) {
+    this.derivatives = derivatives;
+  }
+
+  /** The uncertainty of the measured quantity itself. */
+  public static Uncertainty of(Source source) {
+    return new Uncertainty(Collections.singletonMap(source, 1.0));
+  }
+
+  /** The sensitivity to each source. */
+  public Map<Source, Double> derivatives() {
+    return Collections.unmodifiableMap(derivatives);
+  }
+
+  /** The uncertainty of {@code f(x)} where {@code slope} is f′(x). */
+  public Uncertainty times(double slope) {
+    return combine(slope, this, 0, NONE);
+  }
+
+  /** The uncertainty of {@code f(x, y)} by the chain rule, from the two partial derivatives. */
+  public static Uncertainty combine(double byX, Uncertainty x, double byY, Uncertainty y) {
+    if (x.derivatives.isEmpty() && y.derivatives.isEmpty()) {
+      return NONE;
+    }
+    Map<Source, Double> sum = new IdentityHashMap<>();
+    x.derivatives.forEach((source, d) -> sum.merge(source, byX * d, Double::sum));
+    y.derivatives.forEach((source, d) -> sum.merge(source, byY * d, Double::sum));
+    return new Uncertainty(sum);
+  }
+
+  /**
+   * The combined standard uncertainty: the root of the sum of the squared contributions (JCGM
+   * 100:2008, 5.1.2).
+   */
+  public double standard() {
+    double scale = 0;
+    for (Map.Entry<Source, Double> part : derivatives.entrySet()) {
+      scale = Math.hypot(scale, part.getValue() * part.getKey().standard());
+    }
+    return scale;
+  }
+}

@@ -1,0 +1,31 @@
+package plainscale.units;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import plainscale.text.Near;
+
+/** Units that a wrong unit text may have meant. */
+final class NearUnits {
+  /** Symbols that people write and that mean something else here, or nothing. */
+  private static final Map<String, String> USUAL =
+      Map.of(
+          "in", "inch", "sec", "s", "hr", "h", "gr", "g", "Kg", "kg", "mt", "m", "amp", "A", "Cel",
+          "°C");
+
+  private NearUnits() {}
+
+  static List<String> of(String wrong) {
+    List<String> near = new ArrayList<>();
+    UnitTable table = UnitTable.standard();
+    String lower = wrong.toLowerCase(Locale.ROOT);
+    if (USUAL.containsKey(wrong)) {
+      near.add(USUAL.getOrDefault(wrong, wrong));
+    }
+    table.byName(lower).ifPresent(near::add);
+    table.find(lower).map(UnitSymbol::text).ifPresent(near::add);
+    near.addAll(Near.to(wrong, table.symbols(), 3));
+    return near.stream().distinct().limit(3).toList();
+  }
+}
