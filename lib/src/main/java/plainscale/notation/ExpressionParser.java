@@ -76,7 +76,7 @@ final class ExpressionParser {
         Expr.Operator operator = token.is("/") ? Expr.Operator.OVER : Expr.Operator.TIMES;
         parts.add(new Solidus.Part(Optional.of(operator), token.span(), sign()));
       } else if (startsFactor(token)) {
-        Span gap = new Span(tokens.last().end(), token.span().start());
+        Span gap = new Span(/* start= */ tokens.last().end(), /* end= */ token.span().start());
         refuseNumberAfterSpace(token, parts.get(parts.size() - 1).factor());
         parts.add(new Solidus.Part(Optional.of(Expr.Operator.TIMES), gap, sign()));
       } else {

@@ -100,7 +100,7 @@ final class Scanner {
   }
 
   private static boolean isNamePart(int c) {
-    return Character.isLetterOrDigit(c) && Superscripts.digit(c) < 0
+    return (Character.isLetterOrDigit(c) && Superscripts.digit(c) < 0)
         || c == '_'
         || Greek.isSubscript(c)
         || Character.getType(c) == Character.NON_SPACING_MARK;

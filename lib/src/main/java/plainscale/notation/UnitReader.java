@@ -67,7 +67,7 @@ final class UnitReader {
     return token.type() == Token.Type.STRING
         || token.is("±")
         || token.is("+")
-        || token.type() == Token.Type.NAME && endWords.contains(token.text());
+        || (token.type() == Token.Type.NAME && endWords.contains(token.text()));
   }
 
   /** The unit right after the number just read, if there is one. */
