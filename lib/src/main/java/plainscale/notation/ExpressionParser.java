@@ -74,7 +74,8 @@ final class ExpressionParser {
       if (token.is("*") || token.is("·") || token.is("/")) {
         tokens.next();
         Expr.Operator operator = token.is("/") ? Expr.Operator.OVER : Expr.Operator.TIMES;
-        parts.add(new Solidus.Part(Optional.of(operator), token.span(), sign()));
+        parts.add(
+            new Solidus.Part(Optional.of(operator), token.span(), factorAfter(operator, parts)));
       } else if (startsFactor(token)) {
         Span gap = new Span(/* start= */ tokens.last().end(), /* end= */ token.span().start());
         refuseNumberAfterSpace(token, parts.get(parts.size() - 1).factor());
@@ -83,6 +84,20 @@ final class ExpressionParser {
         return Solidus.join(parts, tokens);
       }
     }
+  }
+
+  /** The lower number of a plain fraction takes no unit: in {@code 1/2 m v^2} the m is a factor. */
+  private Expr factorAfter(Expr.Operator operator, List<Solidus.Part> parts) {
+    boolean fraction =
+        operator == Expr.Operator.OVER
+            && Solidus.isPlainNumber(parts.get(parts.size() - 1).factor());
+    return fraction && isNumber() ? exponent() : sign();
+  }
+
+  private boolean isNumber() {
+    return tokens.peek().type() == Token.Type.NUMBER
+        && tokens.peek().number().concise() == null
+        && !tokens.peek(1).is("[");
   }
 
   private static boolean startsFactor(Token token) {
@@ -134,18 +149,34 @@ final class ExpressionParser {
       return new Expr.Binary(
           base.span().to(token.span()), Expr.Operator.POWER, base, exponent, token.span());
     }
-    if (token.is("^")) {
-      tokens.next();
-      if (++depth > DEEPEST) {
-        throw tokens.fault(
-            Problem.Kind.LIMIT, "Too many powers stand on one another.", token.span(), List.of());
-      }
-      Expr exponent = sign();
-      depth--;
-      return new Expr.Binary(
-          base.span().to(exponent.span()), Expr.Operator.POWER, base, exponent, token.span());
+    return token.is("^") ? raised(base) : base;
+  }
+
+  private Expr raised(Expr base) {
+    Token token = tokens.next();
+    if (++depth > DEEPEST) {
+      throw tokens.fault(
+          Problem.Kind.LIMIT, "Too many powers stand on one another.", token.span(), List.of());
     }
-    return base;
+    Expr exponent = exponent();
+    depth--;
+    return new Expr.Binary(
+        base.span().to(exponent.span()), Expr.Operator.POWER, base, exponent, token.span());
+  }
+
+  /** A number as exponent takes no unit: in {@code d^2 m} the m is a factor. */
+  private Expr exponent() {
+    if (isNumber()) {
+      Token token = tokens.next();
+      Expr number = new Expr.Literal(token.span(), token.number().value(), null, true);
+      return tokens.peek().is("^") ? raised(number) : number;
+    }
+    if (tokens.peek().is("-")) {
+      Token minus = tokens.next();
+      Expr operand = exponent();
+      return new Expr.Negation(minus.span().to(operand.span()), operand);
+    }
+    return power();
   }
 
   private Expr operand() {
@@ -177,6 +208,10 @@ final class ExpressionParser {
     if (token.is("[")) {
       throw tokens.fault(
           "A unit in brackets needs a number or a quantity before it.", token.span(), "1 [m]");
+    }
+    if (token.is(".") && tokens.peek(1).type() == Token.Type.NUMBER) {
+      throw tokens.fault(
+          "A number below one begins with 0.", token.span(), "0." + tokens.peek(1).text());
     }
     throw tokens.unexpected("a number, a name or a bracket belongs here");
   }

@@ -111,14 +111,23 @@ final class MeasurementParser {
     return tokens.next();
   }
 
+  /** {@code given x = 3 + 4}: what goes on after the number is a formula. */
+  void refuseFormula() {
+    if (tokens.peek().type() == Token.Type.SYMBOL) {
+      throw formula();
+    }
+  }
+
   private ProblemException notMeasured() {
     boolean formula = tokens.peek().type() == Token.Type.NAME;
-    return formula
-        ? tokens.fault(
-            "A given is a measured number; what is computed is defined without the word given.",
-            tokens.peek().span(),
-            "name = formula")
-        : tokens.unexpected("a measured number belongs here");
+    return formula ? formula() : tokens.unexpected("a measured number belongs here");
+  }
+
+  private ProblemException formula() {
+    return tokens.fault(
+        "A given is a measured number; what is computed is defined without the word given.",
+        tokens.peek().span(),
+        "name = formula");
   }
 
   private UnitOfMeasure unit() {

@@ -65,7 +65,8 @@ final class Solidus {
     return joined;
   }
 
-  private static boolean isPlainNumber(Expr expr) {
+  /** A number without a unit. */
+  static boolean isPlainNumber(Expr expr) {
     return expr instanceof Expr.Literal number && number.unit().isEmpty();
   }
 

@@ -74,7 +74,9 @@ final class StatementParser {
     if (!tokens.accept("=")) {
       throw tokens.unexpected("after the name comes =");
     }
-    Statement.Measurement measurement = new MeasurementParser(tokens, units).measurement();
+    MeasurementParser parser = new MeasurementParser(tokens, units);
+    Statement.Measurement measurement = parser.measurement();
+    parser.refuseFormula();
     return new Statement.Given(whole(), name, measurement, description());
   }
 

@@ -2,7 +2,6 @@ package plainscale.notation;
 
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import plainscale.units.UnitException;
 import plainscale.units.UnitOfMeasure;
 import plainscale.units.UnitParser;
@@ -14,6 +13,9 @@ import plainscale.units.UnitTable;
  * of the sheet; where a symbol is both, the reading is doubtful and is refused with both repairs.
  */
 final class UnitReader {
+  /** How many words of a doubtful unit are looked at for the repair. */
+  private static final int LOOK_AHEAD = 12;
+
   private final Tokens tokens;
   private final Names names;
 
@@ -118,7 +120,7 @@ final class UnitReader {
   }
 
   private boolean mayBeUnit(Token token, Span number, boolean doubtIfQuantity) {
-    if (!isUnit(token) || isFunction(token)) {
+    if (!isUnit(token)) {
       return false;
     }
     if (isQuantity(token)) {
@@ -131,19 +133,13 @@ final class UnitReader {
   }
 
   private boolean startsUnit(Token token, Span number) {
-    if (!isUnit(token) || isFunction(token)) {
+    if (!isUnit(token)) {
       return false;
     }
     if (isQuantity(token) && !names.isSameAsUnit(Greek.normal(token.text()))) {
       throw doubtful(token, number);
     }
     return true;
-  }
-
-  private boolean isFunction(Token token) {
-    return tokens.peek(1).is("(")
-        && token == tokens.peek()
-        && Functions.find(token.text()).isPresent();
   }
 
   private static boolean isUnit(Token token) {
@@ -160,24 +156,40 @@ final class UnitReader {
         "“%s” is doubtful: %s is a quantity of this sheet and also the unit %s."
             .formatted(tokens.text(number.to(token.span())), token.text(), unit);
     String before = tokens.text(new Span(number.start(), token.span().start())).strip();
-    List<String> repairs =
-        List.of(
-            before + "*" + token.text() + " (the quantity)",
-            bracketedRepair(before, token) + " (the unit)");
+    String unitReading = tokens.text(number) + " [" + longestUnit(number) + "] (the unit)";
+    List<String> repairs = List.of(before + "*" + token.text() + " (the quantity)", unitReading);
     return tokens.fault(Problem.Kind.UNIT, sentence, number.to(token.span()), repairs);
   }
 
-  private String bracketedRepair(String before, @Nullable Token token) {
-    int digits = 0;
-    while (digits < before.length() && "0123456789.eE+-".indexOf(before.charAt(digits)) >= 0) {
-      digits++;
+  /**
+   * The longest text after the number that could be a unit, whatever its symbols mean in the sheet.
+   */
+  private String longestUnit(Span number) {
+    String longest = "";
+    for (int ahead = 0; ahead < LOOK_AHEAD && isUnitLike(tokens.peek(ahead)); ahead++) {
+      String text =
+          tokens.source().substring(number.end(), tokens.peek(ahead).span().end()).strip();
+      if (isUnit(text)) {
+        longest = text;
+      }
     }
-    String symbol = token == null ? "" : token.text();
-    String unit = before.substring(digits).strip();
-    return before.substring(0, digits)
-        + " ["
-        + (unit.isEmpty() || unit.endsWith("/") ? unit : unit + " ")
-        + symbol
-        + "]";
+    return longest;
+  }
+
+  private static boolean isUnitLike(Token token) {
+    boolean sign = token.is("^") || token.is("/") || token.is("·");
+    return sign
+        || token.type() == Token.Type.NAME
+        || token.type() == Token.Type.RAISED
+        || token.type() == Token.Type.NUMBER;
+  }
+
+  private static boolean isUnit(String text) {
+    try {
+      UnitParser.parse(text);
+      return true;
+    } catch (UnitException notAUnit) {
+      return false;
+    }
   }
 }

@@ -26,7 +26,7 @@ final class Mismatch {
     String sentence =
         "This is %s; %s measures %s."
             .formatted(article(x.kind()), unit.text(), article(unit.kind()));
-    String usual = Kinds.of(x.kind()).unit().text();
+    String usual = x.displayUnit().text();
     return usual.isEmpty()
         ? new QuantityException(UNIT, sentence, "leave the unit out")
         : new QuantityException(UNIT, sentence, "in " + usual);
@@ -42,11 +42,11 @@ final class Mismatch {
   }
 
   private static String[] repairs(Kind x, Kind y) {
-    boolean angleAndNumber = x.angle() && y.isNumber() || y.angle() && x.isNumber();
+    boolean angleAndNumber = (x.angle() && y.isNumber()) || (y.angle() && x.isNumber());
     if (angleAndNumber) {
       return new String[] {
         "give the number its unit: [rad] or [°]",
-        "or make a plain number of the angle: angle/(1 [rad])"
+        "make a plain number of the angle: angle/(1 [rad])"
       };
     }
     return new String[0];

@@ -67,9 +67,10 @@ public final class Quantity {
 
   /** A value as written, without stated uncertainty: its figures are its digits. */
   public static Quantity written(BigDecimal value, UnitOfMeasure unit) {
-    Figures figures = Figures.of(value).inUnit(unit.factor().doubleValue());
     Shown shown = new Shown(value, null, unit);
     BigDecimal coherent = Decimals.inRange(unit.toCoherent(value));
+    Figures inUnit = Figures.of(value).inUnit(unit.factor().doubleValue());
+    Figures figures = unit.isScale() ? Figures.stepped(coherent, inUnit.step()) : inUnit;
     return new Quantity(coherent, unit.kind(), Uncertainty.NONE, figures, unit, shown);
   }
 

@@ -1,6 +1,7 @@
 package plainscale.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
 import plainscale.units.UnitOfMeasure;
@@ -16,6 +17,9 @@ final class Rounding {
 
   /** Digits up to which an exact value is shown whole. */
   private static final int WHOLE = 15;
+
+  /** Drops the last digits of the working precision, where quotients leave dust. */
+  private static final MathContext WITHOUT_DUST = new MathContext(32, RoundingMode.HALF_EVEN);
 
   private Rounding() {}
 
@@ -45,7 +49,8 @@ final class Rounding {
   }
 
   private static BigDecimal exact(BigDecimal value) {
-    BigDecimal stripped = value.signum() == 0 ? BigDecimal.ZERO : value.stripTrailingZeros();
+    BigDecimal stripped =
+        value.signum() == 0 ? BigDecimal.ZERO : value.round(WITHOUT_DUST).stripTrailingZeros();
     if (stripped.precision() > WHOLE) {
       boolean whole =
           stripped.scale() <= 0 && stripped.precision() <= Decimals.DIGITS.getPrecision();

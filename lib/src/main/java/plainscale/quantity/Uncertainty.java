@@ -1,7 +1,7 @@
 package plainscale.quantity;
 
 import java.util.Collections;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -40,7 +40,7 @@ public final class Uncertainty {
     if (x.derivatives.isEmpty() && y.derivatives.isEmpty()) {
       return NONE;
     }
-    Map<Source, Double> sum = new IdentityHashMap<>();
+    Map<Source, Double> sum = new LinkedHashMap<>();
     x.derivatives.forEach((source, d) -> sum.merge(source, byX * d, Double::sum));
     y.derivatives.forEach((source, d) -> sum.merge(source, byY * d, Double::sum));
     return new Uncertainty(sum);

@@ -2,7 +2,6 @@ package plainscale.units;
 
 import java.util.Optional;
 import javax.measure.Unit;
-import javax.measure.format.MeasurementParseException;
 import javax.measure.format.UnitFormat;
 import systems.uom.ucum.format.UCUMFormat;
 
@@ -23,7 +22,7 @@ final class Ucum {
   static Optional<Unit<?>> find(String text) {
     try {
       return Optional.of(parse(text));
-    } catch (MeasurementParseException | IllegalArgumentException notACode) {
+    } catch (RuntimeException notACode) {
       return Optional.empty();
     } catch (Error scannerFailed) {
       // The generated scanner throws an Error, not an exception, at characters outside its

@@ -17,10 +17,10 @@ import tech.units.indriya.unit.Units;
  * zero except for the temperature scales. Values carry 34 decimal digits (IEEE 754 decimal128).
  */
 public final class UnitOfMeasure {
+  private static final MathContext DIGITS = MathContext.DECIMAL128;
+
   /** The unit one, of plain numbers. */
   public static final UnitOfMeasure ONE = of(List.of());
-
-  private static final MathContext DIGITS = MathContext.DECIMAL128;
 
   private final List<Factor> factors;
   private final Unit<?> unit;

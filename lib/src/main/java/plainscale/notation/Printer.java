@@ -1,0 +1,139 @@
+package plainscale.notation;
+
+import java.math.BigDecimal;
+import plainscale.units.UnitOfMeasure;
+
+/**
+ * Expressions back to text that the parser reads as the same expression (in a sheet where no unit
+ * symbol is also a name). Brackets stand only where they are needed.
+ */
+public final class Printer implements Expr.Visitor<String> {
+  private static final Printer ONLY = new Printer();
+  private static final int PLAIN_DIGITS = 15;
+
+  /** Zeros after the decimal point from which a power of ten is used. */
+  private static final int SMALL = 4;
+
+  private Printer() {}
+
+  /** The text of an expression. */
+  public static String print(Expr expr) {
+    return expr.accept(ONLY);
+  }
+
+  /** Binding strength: sums, products, signs, powers, what cannot be split. */
+  private enum Level {
+    SUM,
+    PRODUCT,
+    POWER,
+    ATOM
+  }
+
+  private static Level level(Expr expr) {
+    if (expr instanceof Expr.Binary binary) {
+      return switch (binary.operator()) {
+        case PLUS, MINUS -> Level.SUM;
+        case TIMES, OVER -> Level.PRODUCT;
+        case POWER -> Level.POWER;
+      };
+    }
+    if (expr instanceof Expr.Negation) {
+      return Level.SUM;
+    }
+    boolean measured =
+        expr instanceof Expr.InUnits || (expr instanceof Expr.Literal l && l.unit().isPresent());
+    return measured ? Level.POWER : Level.ATOM;
+  }
+
+  private static String above(Level least, Expr expr) {
+    String text = print(expr);
+    return level(expr).compareTo(least) >= 0 ? text : "(" + text + ")";
+  }
+
+  @Override
+  public String literal(Expr.Literal literal) {
+    return number(literal.value()) + literal.unit().map(Printer::unit).orElse("");
+  }
+
+  private static String number(BigDecimal value) {
+    boolean plain =
+        value.scale() >= 0
+            && value.scale() - value.precision() < SMALL
+            && value.precision() <= PLAIN_DIGITS;
+    return plain ? value.toPlainString() : value.toString().replace("E+", "e").replace('E', 'e');
+  }
+
+  private static String unit(UnitOfMeasure unit) {
+    String text = unit.text();
+    if (text.equals("°")) {
+      return text;
+    }
+    boolean simple = text.chars().noneMatch(c -> c == '/' || c == '·');
+    return simple ? " " + text : " [" + text + "]";
+  }
+
+  @Override
+  public String name(Expr.Name name) {
+    return name.text();
+  }
+
+  @Override
+  public String negation(Expr.Negation negation) {
+    return "-" + above(Level.PRODUCT, negation.operand());
+  }
+
+  @Override
+  public String binary(Expr.Binary binary) {
+    Expr left = binary.left();
+    Expr right = binary.right();
+    return switch (binary.operator()) {
+      case PLUS -> print(left) + " + " + above(Level.PRODUCT, right);
+      case MINUS -> print(left) + " - " + above(Level.PRODUCT, right);
+      case TIMES -> factor(left) + times(left, right) + factor(right);
+      case OVER -> dividend(left) + "/" + divisor(right);
+      case POWER -> above(Level.ATOM, left) + "^" + above(Level.ATOM, right);
+    };
+  }
+
+  /** A quotient inside a product is bracketed, since nothing may follow a solidus. */
+  private static String factor(Expr expr) {
+    boolean quotient = expr instanceof Expr.Binary b && b.operator() == Expr.Operator.OVER;
+    return quotient ? "(" + print(expr) + ")" : above(Level.PRODUCT, expr);
+  }
+
+  /** A unit next to a solidus would run on into it. */
+  private static String dividend(Expr expr) {
+    return hasUnit(expr) ? "(" + print(expr) + ")" : factor(expr);
+  }
+
+  private static String divisor(Expr expr) {
+    return hasUnit(expr) ? "(" + print(expr) + ")" : above(Level.POWER, expr);
+  }
+
+  private static boolean hasUnit(Expr expr) {
+    return expr instanceof Expr.Literal literal && literal.unit().isPresent();
+  }
+
+  private static String times(Expr left, Expr right) {
+    String before = factor(left);
+    boolean afterNumber =
+        Character.isDigit(before.charAt(before.length() - 1)) || left instanceof Expr.Literal;
+    boolean beforeNumber = Character.isDigit(factor(right).charAt(0));
+    return afterNumber || beforeNumber ? "*" : " ";
+  }
+
+  @Override
+  public String call(Expr.Call call) {
+    return call.function().text() + "(" + print(call.argument()) + ")";
+  }
+
+  @Override
+  public String inUnits(Expr.InUnits inUnits) {
+    return above(Level.ATOM, inUnits.operand()) + " [" + inUnits.unit().text() + "]";
+  }
+
+  @Override
+  public String conversion(Expr.Conversion conversion) {
+    return "(" + print(conversion.operand()) + " in " + conversion.unit().text() + ")";
+  }
+}

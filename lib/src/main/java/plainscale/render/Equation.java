@@ -1,0 +1,70 @@
+package plainscale.render;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plainscale.quantity.Shown;
+import plainscale.sheet.Result;
+import plainscale.units.UnitOfMeasure;
+
+/** Lines of mathematics: {@code name = formula = value unit = the same with a prefix}. */
+final class Equation {
+  private final MathMarkup markup;
+
+  Equation(MathMarkup markup) {
+    this.markup = markup;
+  }
+
+  /** The whole line of a valued result. */
+  String line(Result.Valued valued) {
+    List<String> sides = new ArrayList<>(labelled(valued.label()));
+    sides.add(value(valued.shown()));
+    valued.prefixed().ifPresent(p -> sides.add(value(p)));
+    return join(sides);
+  }
+
+  /** Name and formula of a label, as far as they are there; empty if neither is. */
+  Optional<String> label(Result.Label label) {
+    List<String> sides = labelled(label);
+    return sides.isEmpty() ? Optional.empty() : Optional.of(join(sides));
+  }
+
+  private List<String> labelled(Result.Label label) {
+    List<String> sides = new ArrayList<>();
+    label.name().map(markup::name).ifPresent(sides::add);
+    label.formula().map(new FormulaWriter(markup)::write).ifPresent(sides::add);
+    return sides;
+  }
+
+  private String join(List<String> sides) {
+    List<String> parts = new ArrayList<>();
+    for (String side : sides) {
+      if (!parts.isEmpty()) {
+        parts.add(markup.sign("="));
+      }
+      parts.add(side);
+    }
+    return markup.row(parts);
+  }
+
+  /** A value with its uncertainty, power of ten and unit. */
+  String value(Shown shown) {
+    NumberForm form = NumberForm.of(shown);
+    List<String> parts = new ArrayList<>();
+    parts.add(markup.number(form.value()));
+    form.uncertainty().ifPresent(u -> parts.addAll(List.of(markup.sign("±"), markup.number(u))));
+    boolean unit = !shown.unit().equals(UnitOfMeasure.ONE);
+    boolean bracket = form.uncertainty().isPresent() && (unit || form.power().isPresent());
+    List<String> all =
+        new ArrayList<>(bracket ? List.of(markup.brackets(markup.row(parts))) : parts);
+    form.power().ifPresent(p -> all.addAll(List.of(markup.sign("×"), tenToThe(p))));
+    if (unit) {
+      all.addAll(List.of(markup.gap(), markup.unit(shown.unit())));
+    }
+    return markup.row(all);
+  }
+
+  private String tenToThe(int power) {
+    return markup.power(markup.number("10"), markup.number(FormulaWriter.minus(power)));
+  }
+}

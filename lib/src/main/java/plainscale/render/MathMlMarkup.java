@@ -1,0 +1,107 @@
+package plainscale.render;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import plainscale.units.UnitOfMeasure;
+
+/** MathML Core (W3C). */
+final class MathMlMarkup implements MathMarkup {
+  private static final String INVISIBLE_TIMES = "\u2062";
+
+  @Override
+  public String number(String digits) {
+    return "<mn>" + Html.escape(digits) + "</mn>";
+  }
+
+  @Override
+  public String name(String name) {
+    String[] parts = name.split("_", 2);
+    String head = "<mi>" + Html.escape(parts[0]) + "</mi>";
+    if (parts.length == 1) {
+      return head;
+    }
+    boolean digits = parts[1].matches("\\d+");
+    String below = Html.escape(parts[1].replace('_', ' '));
+    String subscript = digits ? "<mn>" + below + "</mn>" : "<mi>" + below + "</mi>";
+    return "<msub>" + head + subscript + "</msub>";
+  }
+
+  @Override
+  public String unit(UnitOfMeasure unit) {
+    String above = side(unit, 1);
+    String below = side(unit, -1);
+    if (below.isEmpty()) {
+      return "<mrow>" + above + "</mrow>";
+    }
+    long factorsBelow = unit.factors().stream().filter(f -> f.exponent() < 0).count();
+    String denominator = factorsBelow > 1 ? brackets(below) : below;
+    return "<mrow>"
+        + (above.isEmpty() ? "<mn>1</mn>" : above)
+        + "<mo>/</mo>"
+        + denominator
+        + "</mrow>";
+  }
+
+  private String side(UnitOfMeasure unit, int sign) {
+    return unit.factors().stream()
+        .filter(f -> f.exponent() * sign > 0)
+        .map(f -> symbol(f.symbol().text(), Math.abs(f.exponent())))
+        .collect(Collectors.joining(gap()));
+  }
+
+  private String symbol(String text, int exponent) {
+    String upright = "<mi mathvariant=\"normal\">" + Html.escape(text) + "</mi>";
+    return exponent == 1 ? upright : power(upright, number(Integer.toString(exponent)));
+  }
+
+  @Override
+  public String words(String words) {
+    return "<mtext>" + Html.escape(words) + "</mtext>";
+  }
+
+  @Override
+  public String row(List<String> parts) {
+    return "<mrow>" + String.join("", parts) + "</mrow>";
+  }
+
+  @Override
+  public String sign(String sign) {
+    return "<mo>" + sign + "</mo>";
+  }
+
+  @Override
+  public String gap() {
+    return "<mo lspace=\"0.17em\" rspace=\"0\">" + INVISIBLE_TIMES + "</mo>";
+  }
+
+  @Override
+  public String fraction(String above, String below) {
+    return "<mfrac>" + group(above) + group(below) + "</mfrac>";
+  }
+
+  @Override
+  public String power(String base, String exponent) {
+    return "<msup>" + group(base) + group(exponent) + "</msup>";
+  }
+
+  @Override
+  public String root(String of, int degree) {
+    return degree == 2
+        ? "<msqrt>" + of + "</msqrt>"
+        : "<mroot>" + group(of) + number(Integer.toString(degree)) + "</mroot>";
+  }
+
+  @Override
+  public String brackets(String inner) {
+    return "<mrow><mo>(</mo>" + inner + "<mo>)</mo></mrow>";
+  }
+
+  @Override
+  public String function(String name) {
+    return "<mi>" + name + "</mi><mo>&#x2061;</mo>";
+  }
+
+  private static String group(String inner) {
+    return "<mrow>" + inner + "</mrow>";
+  }
+}

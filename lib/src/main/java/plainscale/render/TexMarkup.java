@@ -1,0 +1,147 @@
+package plainscale.render;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import plainscale.notation.Greek;
+import plainscale.units.UnitOfMeasure;
+
+/** TeX as MathJax 2 and 3 both know it, without packages. */
+final class TexMarkup implements MathMarkup {
+  private static final Map<String, String> SIGNS =
+      Map.of("−", "-", "·", "\\cdot", "±", "\\pm", "×", "\\times");
+
+  /** TeX's own names where they differ from the letter's. */
+  private static final Map<String, String> LETTERS =
+      Map.of("ε", "\\varepsilon", "φ", "\\varphi", "ο", "o", "ħ", "\\hbar", "ϑ", "\\vartheta");
+
+  @Override
+  public String number(String digits) {
+    return digits.replace("\u202F", "\\,").replace("−", "-");
+  }
+
+  @Override
+  public String name(String name) {
+    String[] parts = name.split("_", 2);
+    String head = letters(parts[0]);
+    return parts.length == 1 ? head : head + "_{" + subscript(parts[1]) + "}";
+  }
+
+  private static String letters(String text) {
+    String tex = text.codePoints().mapToObj(TexMarkup::letter).collect(Collectors.joining());
+    return text.codePointCount(0, text.length()) > 1 && isLatin(text)
+        ? "\\mathit{" + tex + "}"
+        : tex;
+  }
+
+  private static boolean isLatin(String text) {
+    return text.chars().allMatch(c -> c < 128);
+  }
+
+  private static String letter(int c) {
+    String letter = Character.toString(c);
+    String word = Greek.words().get(letter);
+    String known = LETTERS.get(letter);
+    if (known != null) {
+      return known + " ";
+    }
+    return word == null ? letter : "\\" + word + " ";
+  }
+
+  private static String subscript(String text) {
+    boolean single = text.codePointCount(0, text.length()) == 1;
+    String safe =
+        text.codePoints()
+            .mapToObj(TexMarkup::letter)
+            .collect(Collectors.joining())
+            .replace("_", "\\_");
+    return single || text.matches("\\d+") ? safe : "\\mathrm{" + safe + "}";
+  }
+
+  @Override
+  public String unit(UnitOfMeasure unit) {
+    String above = side(unit, 1);
+    String below = side(unit, -1);
+    if (below.isEmpty()) {
+      return "\\mathrm{" + above + "}";
+    }
+    long factorsBelow = unit.factors().stream().filter(f -> f.exponent() < 0).count();
+    return "\\mathrm{"
+        + (above.isEmpty() ? "1" : above)
+        + "/"
+        + (factorsBelow > 1 ? "(" + below + ")" : below)
+        + "}";
+  }
+
+  private static String side(UnitOfMeasure unit, int sign) {
+    return unit.factors().stream()
+        .filter(f -> f.exponent() * sign > 0)
+        .map(f -> symbol(f.symbol().text()) + exponent(Math.abs(f.exponent())))
+        .collect(Collectors.joining("\\,"));
+  }
+
+  private static String exponent(int exponent) {
+    return exponent == 1 ? "" : "^{" + exponent + "}";
+  }
+
+  private static String symbol(String text) {
+    return text.replace("%", "\\%")
+        .replace("°", "{}^{\\circ}")
+        .replace("µ", "\\mu ")
+        .replace("Ω", "\\Omega ")
+        .replace("Å", "\\mathring{A}")
+        .replace("_", "\\_");
+  }
+
+  @Override
+  public String words(String words) {
+    return "\\text{"
+        + words
+            .replace("\\", "")
+            .replace("{", "")
+            .replace("}", "")
+            .replace("$", "")
+            .replace("%", "\\%")
+        + "}";
+  }
+
+  @Override
+  public String row(List<String> parts) {
+    return String.join(" ", parts);
+  }
+
+  @Override
+  public String sign(String sign) {
+    return SIGNS.getOrDefault(sign, sign);
+  }
+
+  @Override
+  public String gap() {
+    return "\\,";
+  }
+
+  @Override
+  public String fraction(String above, String below) {
+    return "\\frac{" + above + "}{" + below + "}";
+  }
+
+  @Override
+  public String power(String base, String exponent) {
+    return "{" + base + "}^{" + exponent + "}";
+  }
+
+  @Override
+  public String root(String of, int degree) {
+    return (degree == 2 ? "\\sqrt{" : "\\sqrt[" + degree + "]{") + of + "}";
+  }
+
+  @Override
+  public String brackets(String inner) {
+    return "\\left(" + inner + "\\right)";
+  }
+
+  @Override
+  public String function(String name) {
+    return "\\operatorname{" + name + "}";
+  }
+}

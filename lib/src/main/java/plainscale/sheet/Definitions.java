@@ -1,0 +1,111 @@
+package plainscale.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import plainscale.laws.Constants;
+import plainscale.notation.Problem;
+import plainscale.notation.Span;
+import plainscale.notation.Statement;
+
+/**
+ * What a cell changes in the names of a sheet: the new names, those that changed, and remarks and
+ * mistakes about it.
+ */
+record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result> remarks) {
+
+  /** Puts the definitions of a cell in place of those that the cell made before. */
+  static Definitions of(
+      Map<String, Entry> before, String cellId, String source, List<Statement> statements) {
+    Map<String, Entry> own = new LinkedHashMap<>();
+    List<Result> remarks = new ArrayList<>();
+    for (Statement statement : statements) {
+      Optional<String> name = name(statement);
+      if (name.isPresent()) {
+        Entry entry = new Entry(name.get(), cellId, source, statement);
+        Entry twin = own.putIfAbsent(name.get(), entry);
+        if (twin != null) {
+          remarks.add(new Result.Mistaken(twice(entry, twin)));
+        }
+      }
+    }
+    own.keySet().forEach(name -> remark(before.get(name), name, cellId).ifPresent(remarks::add));
+    return new Definitions(merged(before, own, cellId), changed(before, own, cellId), remarks);
+  }
+
+  private static Optional<String> name(Statement statement) {
+    if (statement instanceof Statement.Given given) {
+      return Optional.of(given.name());
+    }
+    return statement instanceof Statement.Definition definition
+        ? Optional.of(definition.name())
+        : Optional.empty();
+  }
+
+  private static Map<String, Entry> merged(
+      Map<String, Entry> before, Map<String, Entry> own, String cellId) {
+    Map<String, Entry> merged = new LinkedHashMap<>(before);
+    merged.values().removeIf(entry -> entry.cellId().equals(cellId));
+    merged.putAll(own);
+    return merged;
+  }
+
+  /** A cell that is run again as it was changes nothing. */
+  private static Set<String> changed(
+      Map<String, Entry> before, Map<String, Entry> own, String cellId) {
+    Set<String> changed = new LinkedHashSet<>();
+    own.forEach(
+        (name, entry) -> {
+          if (!entry.equals(before.get(name))) {
+            changed.add(name);
+          }
+        });
+    before.forEach(
+        (name, entry) -> {
+          if (entry.cellId().equals(cellId) && !own.containsKey(name)) {
+            changed.add(name);
+          }
+        });
+    return changed;
+  }
+
+  private static Problem twice(Entry entry, Entry first) {
+    Span span = entry.statement().span();
+    int line =
+        new Problem(Problem.Kind.NAME, "", first.source(), first.statement().span(), List.of())
+            .line();
+    String sentence =
+        "“%s” is defined twice in this cell; line %d counts.".formatted(entry.name(), line);
+    List<String> repairs = List.of("give one of them another name");
+    return new Problem(Problem.Kind.NAME, sentence, entry.source(), span, repairs);
+  }
+
+  private static Optional<Result> remark(@Nullable Entry old, String name, String cellId) {
+    if (old != null && !old.cellId().equals(cellId)) {
+      return Optional.of(
+          new Result.Noted(
+              "“" + name + "” was defined in another cell; from now on this definition counts."));
+    }
+    return old == null && Constants.CODATA.has(name) ? hidden(name) : Optional.empty();
+  }
+
+  private static Optional<Result> hidden(String name) {
+    return Constants.CODATA
+        .find(name)
+        .map(
+            c ->
+                new Result.Noted(
+                    "“"
+                        + name
+                        + "” is yours now; the constant "
+                        + name
+                        + " ("
+                        + c.meaning()
+                        + ") is hidden."));
+  }
+}

@@ -1,0 +1,27 @@
+package plainscale.sheet;
+
+import java.util.Optional;
+import plainscale.notation.Expr;
+import plainscale.notation.Statement;
+
+/**
+ * A name of the sheet: the statement that defines it, the cell it stands in, and that cell's
+ * source.
+ */
+public record Entry(String name, String cellId, String source, Statement statement) {
+
+  /** What the sheet says of it in words. */
+  public String description() {
+    if (statement instanceof Statement.Given given) {
+      return given.description();
+    }
+    return statement instanceof Statement.Definition definition ? definition.description() : "";
+  }
+
+  /** The formula of a definition. */
+  public Optional<Expr> formula() {
+    return statement instanceof Statement.Definition definition
+        ? Optional.of(definition.formula())
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,106 @@
+package plainscale.sheet;
+
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import plainscale.notation.Expr;
+import plainscale.notation.Statement;
+
+/** The names that a statement's value hangs on, directly or through the definitions of others. */
+final class References implements Statement.Visitor<Stream<String>> {
+  private static final References DIRECT = new References();
+
+  private References() {}
+
+  /** All names that the statement's value hangs on, its own included. */
+  static Set<String> of(Statement statement, Map<String, Entry> entries) {
+    Set<String> names = new LinkedHashSet<>();
+    Set<String> open =
+        statement.accept(DIRECT).collect(Collectors.toCollection(LinkedHashSet::new));
+    while (!open.isEmpty()) {
+      names.addAll(open);
+      open =
+          open.stream()
+              .flatMap(name -> Stream.ofNullable(entries.get(name)))
+              .flatMap(entry -> entry.statement().accept(DIRECT))
+              .filter(name -> !names.contains(name))
+              .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+    return names;
+  }
+
+  @Override
+  public Stream<String> given(Statement.Given given) {
+    return Stream.of(given.name());
+  }
+
+  @Override
+  public Stream<String> definition(Statement.Definition definition) {
+    return Stream.concat(Stream.of(definition.name()), names(definition.formula()));
+  }
+
+  @Override
+  public Stream<String> show(Statement.Show show) {
+    return names(show.value());
+  }
+
+  @Override
+  public Stream<String> say(Statement.Say say) {
+    return say.parts().stream()
+        .filter(Statement.Value.class::isInstance)
+        .flatMap(part -> names(((Statement.Value) part).value()));
+  }
+
+  @Override
+  public Stream<String> contrast(Statement.Contrast contrast) {
+    return Stream.concat(names(contrast.first()), names(contrast.second()));
+  }
+
+  @Override
+  public Stream<String> constants(Statement.Constants constants) {
+    return Stream.empty();
+  }
+
+  private static Stream<String> names(Expr expr) {
+    return expr.accept(new ExprNames());
+  }
+
+  private static final class ExprNames implements Expr.Visitor<Stream<String>> {
+    @Override
+    public Stream<String> literal(Expr.Literal literal) {
+      return Stream.empty();
+    }
+
+    @Override
+    public Stream<String> name(Expr.Name name) {
+      return Stream.of(name.text());
+    }
+
+    @Override
+    public Stream<String> negation(Expr.Negation negation) {
+      return negation.operand().accept(this);
+    }
+
+    @Override
+    public Stream<String> binary(Expr.Binary binary) {
+      return Stream.concat(binary.left().accept(this), binary.right().accept(this));
+    }
+
+    @Override
+    public Stream<String> call(Expr.Call call) {
+      return call.argument().accept(this);
+    }
+
+    @Override
+    public Stream<String> inUnits(Expr.InUnits inUnits) {
+      return inUnits.operand().accept(this);
+    }
+
+    @Override
+    public Stream<String> conversion(Expr.Conversion conversion) {
+      return conversion.operand().accept(this);
+    }
+  }
+}

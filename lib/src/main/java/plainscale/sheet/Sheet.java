@@ -1,0 +1,149 @@
+package plainscale.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plainscale.algebra.Budget;
+import plainscale.laws.Constants;
+import plainscale.notation.Names;
+import plainscale.notation.Notation;
+import plainscale.notation.ProblemException;
+import plainscale.notation.Statement;
+import plainscale.quantity.Quantity;
+
+/**
+ * The cells of one lesson and what they define. Running a cell again replaces what it defined
+ * before; earlier cells whose results depend on the change come back as updates, computed in the
+ * same wave.
+ *
+ * <p>Running is for one thread at a time; {@link #names}, {@link #entry} and {@link #value} may be
+ * asked from any thread and answer from the last finished run.
+ *
+ * <pre>{@code
+ * Sheet sheet = new Sheet();
+ * Run run = sheet.run("cell-1", "given m = 2.70 g\nw = m g_n");
+ * }</pre>
+ */
+public final class Sheet {
+  private final Map<String, Cell> cells = new LinkedHashMap<>();
+  private volatile Map<String, Entry> entries = Map.of();
+  private volatile Map<String, Quantity> values = Map.of();
+  private volatile Constants constants = Constants.CODATA;
+
+  private record Cell(String source, List<Statement> statements) {}
+
+  /** Runs a cell within the usual budget. */
+  public Run run(String cellId, String source) {
+    return run(cellId, source, Budget.usual());
+  }
+
+  /** Runs a cell; a mistake of its author is among the results, never thrown. */
+  public synchronized Run run(String cellId, String source, Budget budget) {
+    try {
+      List<Statement> statements = Notation.parse(source, namesWithout(cellId));
+      return run(cellId, new Cell(source, statements), budget);
+    } catch (ProblemException e) {
+      return new Run(mistakes(e), List.of());
+    }
+  }
+
+  private Run run(String cellId, Cell cell, Budget budget) {
+    Definitions defined = Definitions.of(entries, cellId, cell.source(), cell.statements());
+    entries = defined.entries();
+    cells.remove(cellId);
+    cells.put(cellId, cell);
+    Constants before = constants;
+    constants = chosenConstants();
+    Wave wave = new Wave(entries, constants, budget);
+    List<Result> results = new ArrayList<>(defined.remarks());
+    results.addAll(results(cellId, cell, wave));
+    List<Run.Update> updates = updates(cellId, defined.changed(), constants != before, wave);
+    values = wave.allValues();
+    return new Run(results, updates);
+  }
+
+  private Constants chosenConstants() {
+    return cells.values().stream()
+        .flatMap(cell -> cell.statements().stream())
+        .filter(Statement.Constants.class::isInstance)
+        .map(statement -> Constants.named(((Statement.Constants) statement).set()))
+        .reduce(Constants.CODATA, (earlier, later) -> later);
+  }
+
+  /** The results of a cell; a mistake that several statements share is told once. */
+  private List<Result> results(String cellId, Cell cell, Wave wave) {
+    Presenter presenter =
+        new Presenter(cellId, cell.source(), wave, new SheetNames(entries, constants));
+    Set<Result> results = new LinkedHashSet<>();
+    for (Statement statement : cell.statements()) {
+      try {
+        results.add(statement.accept(presenter));
+      } catch (ProblemException e) {
+        results.addAll(mistakes(e));
+      }
+    }
+    return List.copyOf(results);
+  }
+
+  private static List<Result> mistakes(ProblemException e) {
+    return e.problems().stream().<Result>map(Result.Mistaken::new).toList();
+  }
+
+  private List<Run.Update> updates(String cellId, Set<String> changed, boolean all, Wave wave) {
+    List<Run.Update> updates = new ArrayList<>();
+    cells.forEach(
+        (id, cell) -> {
+          if (!id.equals(cellId) && (all || uses(cell, changed))) {
+            updates.add(new Run.Update(id, results(id, cell, wave)));
+          }
+        });
+    return updates;
+  }
+
+  private boolean uses(Cell cell, Set<String> changed) {
+    return cell.statements().stream()
+        .anyMatch(
+            statement -> References.of(statement, entries).stream().anyMatch(changed::contains));
+  }
+
+  /** The value of one expression, without changing the sheet. */
+  public synchronized Run evaluate(String expression, Budget budget) {
+    try {
+      Statement.Show show = Notation.parseExpression(expression, names());
+      Wave wave = new Wave(entries, constants, budget);
+      return new Run(results("", new Cell(expression, List.of(show)), wave), List.of());
+    } catch (ProblemException e) {
+      return new Run(mistakes(e), List.of());
+    }
+  }
+
+  /** The names as they stand. */
+  public Names names() {
+    return new SheetNames(entries, constants);
+  }
+
+  /** What defines a name. */
+  public Optional<Entry> entry(String name) {
+    return Optional.ofNullable(entries.get(name));
+  }
+
+  /** The value of a name after the last run, if it was needed or shown there. */
+  public Optional<Quantity> value(String name) {
+    return Optional.ofNullable(values.get(name));
+  }
+
+  /** The constants in force. */
+  public Constants constants() {
+    return constants;
+  }
+
+  private Names namesWithout(String cellId) {
+    Map<String, Entry> others = new LinkedHashMap<>(entries);
+    others.values().removeIf(entry -> entry.cellId().equals(cellId));
+    return new SheetNames(others, constants);
+  }
+}

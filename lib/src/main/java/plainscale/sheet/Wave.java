@@ -1,0 +1,148 @@
+package plainscale.sheet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import plainscale.algebra.Budget;
+import plainscale.algebra.Evaluator;
+import plainscale.algebra.Scope;
+import plainscale.laws.Constants;
+import plainscale.notation.Expr;
+import plainscale.notation.Problem;
+import plainscale.notation.ProblemException;
+import plainscale.notation.Span;
+import plainscale.notation.Statement;
+import plainscale.quantity.Quantity;
+import plainscale.units.Kind;
+import plainscale.units.UnitOfMeasure;
+
+/**
+ * One consistent set of values: each name is evaluated once, from the definitions as they stand. A
+ * name that has a problem keeps it, so that all that depends on it has the same one.
+ */
+final class Wave implements Scope {
+  private static final int LONGEST_CHAIN = 200;
+
+  private final Map<String, Entry> entries;
+  private final Constants constants;
+  private final Budget budget;
+  private final Map<String, Quantity> values = new LinkedHashMap<>();
+  private final Map<String, ProblemException> problems = new HashMap<>();
+  private final Set<String> underway = new LinkedHashSet<>();
+
+  Wave(Map<String, Entry> entries, Constants constants, Budget budget) {
+    this.entries = entries;
+    this.constants = constants;
+    this.budget = budget;
+  }
+
+  /** The values of all names that have one; the last thing to ask of a wave. */
+  Map<String, Quantity> allValues() {
+    for (Entry entry : entries.values()) {
+      try {
+        value(entry, entry.statement().span(), entry.source());
+      } catch (ProblemException known) {
+        problems.putIfAbsent(
+            entry.name(), known); // told where it was met; here the name is simply missing
+      }
+    }
+    return Map.copyOf(values);
+  }
+
+  /** The value of an expression of some source. */
+  Quantity evaluate(Expr expr, String source) {
+    return new Evaluator(source, this, budget).evaluate(expr);
+  }
+
+  @Override
+  public Quantity value(Expr.Name name, String source) {
+    Entry entry = entries.get(name.text());
+    if (entry == null) {
+      return constants
+          .find(name.text())
+          .orElseThrow(() -> UnknownName.problem(name, source, entries.keySet(), constants))
+          .quantity();
+    }
+    return value(entry, name.span(), source);
+  }
+
+  private Quantity value(Entry entry, Span span, String source) {
+    Quantity known = values.get(entry.name());
+    if (known != null) {
+      return known;
+    }
+    ProblemException problem = problems.get(entry.name());
+    if (problem != null) {
+      throw problem;
+    }
+    refuseCircle(entry, span, source);
+    underway.add(entry.name());
+    try {
+      Quantity value = compute(entry);
+      values.put(entry.name(), value);
+      return value;
+    } catch (ProblemException e) {
+      problems.put(entry.name(), e);
+      throw e;
+    } finally {
+      underway.remove(entry.name());
+    }
+  }
+
+  private void refuseCircle(Entry entry, Span span, String source) {
+    if (underway.contains(entry.name())) {
+      List<String> circle = new ArrayList<>(underway);
+      circle = circle.subList(circle.indexOf(entry.name()), circle.size());
+      String path = String.join(" → ", circle) + " → " + entry.name();
+      String sentence = "“" + entry.name() + "” is defined by itself: " + path + ".";
+      throw problem(
+          Problem.Kind.NAME, sentence, source, span, List.of("give one of them a new name"));
+    }
+    if (underway.size() >= LONGEST_CHAIN) {
+      String sentence = "Definitions lean on one another more than " + LONGEST_CHAIN + " deep.";
+      throw problem(Problem.Kind.LIMIT, sentence, source, span, List.of());
+    }
+  }
+
+  private static ProblemException problem(
+      Problem.Kind kind, String sentence, String source, Span span, List<String> repairs) {
+    return new ProblemException(new Problem(kind, sentence, source, span, repairs));
+  }
+
+  private Quantity compute(Entry entry) {
+    Statement statement = entry.statement();
+    if (statement instanceof Statement.Given given) {
+      return Evaluator.at(entry.source(), given.span(), () -> measured(given));
+    }
+    Statement.Definition definition = (Statement.Definition) statement;
+    Quantity value = evaluate(definition.formula(), entry.source());
+    return inUnit(value, definition.format().in(), definition.span(), entry.source());
+  }
+
+  /** The quantity in the unit asked for, if one was. */
+  static Quantity inUnit(Quantity value, @Nullable UnitOfMeasure unit, Span span, String source) {
+    return unit == null ? value : Evaluator.at(source, span, () -> value.in(unit));
+  }
+
+  private static Quantity measured(Statement.Given given) {
+    Statement.Measurement m = given.measurement();
+    if (m.uncertainty().isPresent()) {
+      return Quantity.measured(given.name(), m.value(), m.uncertainty().get(), m.unit());
+    }
+    return m.count() ? Quantity.number(m.value()) : Quantity.written(m.value(), m.unit());
+  }
+
+  @Override
+  public List<String> ofKind(Kind kind) {
+    return values.entrySet().stream()
+        .filter(value -> value.getValue().kind().equals(kind))
+        .map(Map.Entry::getKey)
+        .limit(5)
+        .toList();
+  }
+}
