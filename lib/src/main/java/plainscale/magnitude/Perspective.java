@@ -1,0 +1,80 @@
+package plainscale.magnitude;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One line that makes a large count graspable, from the rules in perspectives.tsv: 8.7E+12 gives
+ * "counting one each second would take about 280 thousand years". {@code source} is where the
+ * yardstick's value was published.
+ */
+public record Perspective(Rule rule, BigDecimal times, String text, String source) {
+
+  /** What the count is turned into. */
+  public enum Rule {
+    /** The time to count one each second. */
+    COUNTING,
+    /** The length of a row of so many things of one millimetre. */
+    LENGTH,
+    /** The share of each person alive. */
+    SHARING
+  }
+
+  private static final int MOST_FIGURES = 3;
+  private static final BigDecimal FEWEST_TIMES = BigDecimal.valueOf(2);
+  private static final BigDecimal MOST_TIMES = BigDecimal.TEN.pow(6);
+  private static final BigDecimal SHORT_IN_DIGITS = BigDecimal.TEN.pow(4);
+
+  /** A row of the table: how many things make one of the yardstick, and the sentence. */
+  private record Yardstick(Rule rule, BigDecimal size, String sentence, String source) {
+
+    boolean suits(BigDecimal count) {
+      return count.compareTo(size.multiply(FEWEST_TIMES)) >= 0
+          && count.compareTo(size.multiply(MOST_TIMES)) < 0;
+    }
+
+    Perspective of(BigDecimal count) {
+      BigDecimal times = Figures.quotient(count, size, Math.min(MOST_FIGURES, count.precision()));
+      return new Perspective(rule, times, sentence.formatted(write(times)), source);
+    }
+
+    private static String write(BigDecimal times) {
+      return times.compareTo(SHORT_IN_DIGITS) < 0
+          ? Digits.of(times).text()
+          : Words.ENGLISH.mixed(times).text();
+    }
+  }
+
+  private static final List<Yardstick> TABLE =
+      Tsv.read("perspectives.tsv").stream().map(Perspective::yardstick).toList();
+
+  /** The first rule that turns the count into a number from 2 to a million. */
+  public static Optional<Perspective> of(BigDecimal count) {
+    return all(count).stream().findFirst();
+  }
+
+  /** One line for each rule that fits. */
+  public static List<Perspective> all(BigDecimal count) {
+    return Arrays.stream(Rule.values()).flatMap(rule -> of(count, rule).stream()).toList();
+  }
+
+  /** The line that a rule gives, if one of its yardsticks fits. */
+  public static Optional<Perspective> of(BigDecimal count, Rule rule) {
+    return TABLE.stream()
+        .filter(y -> y.rule() == rule && y.suits(count))
+        .findFirst()
+        .map(y -> y.of(count));
+  }
+
+  private static Yardstick yardstick(Map<String, String> row) {
+    return new Yardstick(
+        Rule.valueOf(row.getOrDefault("rule", "").toUpperCase(Locale.ROOT)),
+        new BigDecimal(row.getOrDefault("size", "")),
+        row.getOrDefault("sentence", ""),
+        row.getOrDefault("source", ""));
+  }
+}

@@ -1,0 +1,44 @@
+package plainscale.magnitude;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The 24 SI prefixes and the choice among them. {@code Prefixes.choose(new BigDecimal("0.0124"))}
+ * is milli. The kilogram, which has its prefix built in, is the caller's concern.
+ */
+public final class Prefixes {
+  private static final List<Prefix> ALL =
+      Tsv.read("si-prefixes.tsv").stream().map(Prefixes::prefix).toList();
+
+  private Prefixes() {}
+
+  /** All prefixes, the largest first. */
+  public static List<Prefix> all() {
+    return ALL;
+  }
+
+  /** The prefix with this symbol; micro answers to both µ (U+00B5) and μ (U+03BC). */
+  public static Optional<Prefix> bySymbol(String symbol) {
+    String wanted = symbol.equals("\u03bc") ? "\u00b5" : symbol;
+    return ALL.stream().filter(p -> p.symbol().equals(wanted)).findFirst();
+  }
+
+  /**
+   * The prefix that brings the number into [1, 1000), among those for powers of 1000. {@link
+   * Prefix#NONE} for zero, for a number already in that range, and where no prefix reaches.
+   */
+  public static Prefix choose(BigDecimal value) {
+    long power = 3 * Math.floorDiv(PowerOfTen.of(value).exponent(), 3L);
+    return ALL.stream().filter(p -> p.power() == power).findFirst().orElse(Prefix.NONE);
+  }
+
+  private static Prefix prefix(Map<String, String> row) {
+    return new Prefix(
+        row.getOrDefault("symbol", ""),
+        row.getOrDefault("name", ""),
+        Integer.parseInt(row.getOrDefault("power", "")));
+  }
+}

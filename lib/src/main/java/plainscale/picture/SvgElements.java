@@ -1,0 +1,106 @@
+package plainscale.picture;
+
+import static java.util.stream.Collectors.joining;
+import static plainscale.picture.SvgWriter.escape;
+import static plainscale.picture.SvgWriter.number;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.stream.IntStream;
+
+/** The SVG element for each kind of shape. */
+final class SvgElements implements Shape.Visitor<String> {
+  static final SvgElements INSTANCE = new SvgElements();
+
+  private static final String RAISED = "<tspan dy=\"%s\" font-size=\"%s\">%s</tspan>";
+  private static final String LOWERED = "<tspan dy=\"%s\">%s</tspan>";
+
+  /** The size of a superscript and how far it is raised, as fractions of the size of the text. */
+  private static final double SMALLER = 0.7;
+
+  private static final double LIFT = 0.38;
+
+  @Override
+  public String line(Shape.Line line) {
+    Stroke stroke = line.stroke();
+    return "<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" stroke=\"%s\" stroke-width=\"%s\"%s/>"
+        .formatted(
+            number(line.from().x()),
+            number(line.from().y()),
+            number(line.to().x()),
+            number(line.to().y()),
+            stroke.shade().hex(),
+            number(stroke.width()),
+            stroke.dashed() ? " stroke-dasharray=\"3 4\"" : "");
+  }
+
+  @Override
+  public String rectangle(Shape.Rectangle rectangle) {
+    Box box = rectangle.box();
+    return "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" rx=\"%s\" fill=\"%s\"/>"
+        .formatted(
+            number(box.x()),
+            number(box.y()),
+            number(box.width()),
+            number(box.height()),
+            number(rectangle.radius()),
+            rectangle.fill().hex());
+  }
+
+  @Override
+  public String polygon(Shape.Polygon polygon) {
+    return "<polygon points=\"%s\" fill=\"%s\"/>"
+        .formatted(
+            polygon.points().stream()
+                .map(p -> number(p.x()) + "," + number(p.y()))
+                .collect(joining(" ")),
+            polygon.fill().hex());
+  }
+
+  @Override
+  public String text(Shape.Text text) {
+    TextStyle style = text.style();
+    boolean spaced = text.pitch() > 0;
+    return "<text class=\"%s\" x=\"%s\" y=\"%s\" text-anchor=\"%s\" font-size=\"%s\"%s fill=\"%s\">%s</text>"
+        .formatted(
+            name(style.role()),
+            spaced ? places(text) : number(text.at().x()),
+            number(text.at().y()),
+            spaced ? "middle" : name(style.anchor()),
+            number(style.size()),
+            weight(style),
+            style.shade().hex(),
+            raised(text));
+  }
+
+  private static String name(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static String weight(TextStyle style) {
+    int number = style.weight().number();
+    return number == 400 ? "" : " font-weight=\"" + number + "\"";
+  }
+
+  private static String places(Shape.Text text) {
+    return IntStream.range(0, text.content().length())
+        .mapToObj(i -> number(text.at().x() + i * text.pitch()))
+        .collect(joining(" "));
+  }
+
+  /** The content with superscripts as smaller, raised spans: not every font has them all. */
+  private static String raised(Shape.Text text) {
+    double size = text.style().size();
+    StringBuilder out = new StringBuilder();
+    Matcher parts = Superscript.PARTS.matcher(text.content());
+    while (parts.find()) {
+      String part = escape(Superscript.lower(parts.group()));
+      if (Superscript.isRaised(parts.group().charAt(0))) {
+        out.append(RAISED.formatted(number(-LIFT * size), number(SMALLER * size), part));
+      } else {
+        out.append(parts.start() == 0 ? part : LOWERED.formatted(number(LIFT * size), part));
+      }
+    }
+    return out.toString();
+  }
+}
