@@ -61,7 +61,7 @@ final class Outbox implements AutoCloseable {
       try {
         pipe.sink().write(ByteBuffer.allocate(1));
       } catch (IOException e) {
-        Log.line("output is lost, the kernel is closing");
+        // The sockets are closed already; a cell that was left running has nobody to tell.
       }
     }
   }

@@ -94,8 +94,11 @@ final class SocketLoop implements AutoCloseable {
     String endpoint = connection.endpoint(channel);
     try {
       socket.bind(endpoint);
-    } catch (ZMQException | IllegalArgumentException e) {
-      throw new CannotListen("cannot listen on " + endpoint + " (" + e.getMessage() + ")");
+    } catch (ZMQException e) {
+      String reason = ZMQ.Error.findByCode(e.getErrorCode()).getMessage();
+      throw new CannotListen("cannot listen on " + endpoint + " (" + reason + ")");
+    } catch (IllegalArgumentException e) {
+      throw new CannotListen("cannot listen on " + endpoint + " (not an address)");
     }
   }
 
