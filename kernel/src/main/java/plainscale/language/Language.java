@@ -8,7 +8,7 @@ import java.util.Optional;
  * Cursor positions count Java chars (UTF-16); the session converts from and to the protocol's code
  * points.
  */
-public interface Language {
+public interface Language extends AutoCloseable {
 
   /** Name, mime type and file extension as the front end must know them. */
   LanguageInfo info();
@@ -20,7 +20,10 @@ public interface Language {
   Outcome execute(Cell cell, Outputs outputs);
 
   /**
-   * Asks the running cell to stop soon; harmless when none runs. Called from the control thread.
+   * Asks the running cell to stop soon; harmless when none runs. Called from another thread, and
+   * again every tenth of a second while the same cell runs on, so that a request which comes just
+   * before the cell can hear it is not lost. Returns at once. Interrupting the cell's thread is
+   * allowed.
    */
   void interrupt();
 
@@ -35,4 +38,8 @@ public interface Language {
 
   /** Whether the text could be run as it stands. */
   Completeness completeness(String code);
+
+  /** Lets go of processes and files when the kernel ends; called at most once, returns soon. */
+  @Override
+  default void close() {}
 }

@@ -1,0 +1,32 @@
+package plainscale.session;
+
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
+import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+
+/** The kernel's threads. All are daemons: a cell that does not stop cannot keep the process. */
+final class Threads {
+
+  private Threads() {}
+
+  /** One thread that does what it is given in order. */
+  static ExecutorService single(String name) {
+    return new ThreadPoolExecutor(
+        1, 1, 0, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), named(name));
+  }
+
+  static ScheduledThreadPoolExecutor timer() {
+    return new ScheduledThreadPoolExecutor(1, named("timer"));
+  }
+
+  private static ThreadFactory named(String name) {
+    return task -> {
+      Thread thread = new Thread(task, "plainscale-" + name);
+      thread.setDaemon(true);
+      return thread;
+    };
+  }
+}

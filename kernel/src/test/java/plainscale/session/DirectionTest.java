@@ -1,0 +1,72 @@
+package plainscale.session;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import org.junit.jupiter.api.Test;
+
+/** One direction: wire ← session → language. */
+class DirectionTest {
+
+  private static final String WIRE = "plainscale.wire..";
+  private static final String SESSION = "plainscale.session..";
+  private static final String LANGUAGE = "plainscale.language..";
+  private static final int FEWEST_CLASSES = 45;
+
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("plainscale.wire", "plainscale.session", "plainscale.language");
+
+  @Test
+  void enoughClassesAreSeenForTheRulesToMeanSomething() {
+    assertTrue(CLASSES.size() >= FEWEST_CLASSES, CLASSES.size() + " classes");
+  }
+
+  @Test
+  void theWireKnowsNoSocketNoSessionAndNoLanguage() {
+    noClasses()
+        .that()
+        .resideInAPackage(WIRE)
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(SESSION, LANGUAGE, "org.zeromq..", "zmq..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void aLanguageKnowsNothingOfMessages() {
+    classes()
+        .that()
+        .resideInAPackage(LANGUAGE)
+        .should()
+        .onlyDependOnClassesThat()
+        .resideInAnyPackage(LANGUAGE, "java..", "org.jspecify..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void onlyOneClassTouchesSockets() {
+    noClasses()
+        .that()
+        .doNotHaveSimpleName("SocketLoop")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("org.zeromq..", "zmq..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void nobodyInterruptsAThreadExceptItself() {
+    noClasses()
+        .that()
+        .doNotHaveSimpleName("KernelServer")
+        .should()
+        .callMethod(Thread.class, "interrupt")
+        .check(CLASSES);
+  }
+}
