@@ -83,7 +83,8 @@ public final class Quantity {
     double standard = uncertainty.doubleValue() * Math.abs(unit.factor().doubleValue());
     Source source = new Source(name, standard);
     BigDecimal coherent = Decimals.inRange(unit.toCoherent(value));
-    Shown shown = new Shown(value, uncertainty, unit);
+    boolean samePlaces = value.scale() == uncertainty.scale(); // else it is rounded like any result
+    Shown shown = samePlaces ? new Shown(value, uncertainty, unit) : null;
     Uncertainty by = standard == 0 ? Uncertainty.NONE : Uncertainty.of(source);
     return new Quantity(coherent, unit.kind(), by, Figures.EXACT, unit, shown);
   }

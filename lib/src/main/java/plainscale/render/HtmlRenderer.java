@@ -52,6 +52,10 @@ final class HtmlRenderer implements Result.Visitor<String> {
         + "</tbody></table>";
   }
 
+  private static String digitCell(String align, String inner) {
+    return "<td class=\"ps-digits\" style=\"" + DIGITS.formatted(align) + "\">" + inner + "</td>";
+  }
+
   private static String cell(String style, String inner) {
     return "<td style=\"" + style + "\">" + inner + "</td>";
   }
@@ -75,7 +79,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
     String words = Words.ENGLISH.spelled(written.shown().value()).text();
     return "<div class=\"ps-written\">"
         + label
-        + "<p style=\"font-size:120%\">"
+        + "<p class=\"ps-digits\" style=\"font-size:120%\">"
         + digits(digits.runs())
         + unit(written.shown())
         + "</p>"
@@ -154,9 +158,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
     int marker = marker(digits.runs());
     String whole = digits(digits.runs().subList(0, marker));
     String part = digits(digits.runs().subList(marker, digits.runs().size()));
-    String row =
-        cell(DIGITS.formatted("right"), whole)
-            + cell(DIGITS.formatted("left"), part + unit(side.shown()));
+    String row = digitCell("right", whole) + digitCell("left", part + unit(side.shown()));
     String below =
         Html.escape(ValueWords.of(side.shown()))
             + " <span style=\"font-size:90%\">("

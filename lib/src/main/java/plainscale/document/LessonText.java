@@ -1,0 +1,16 @@
+package plainscale.document;
+
+import plainscale.render.Renderers;
+
+/** A worked lesson as plain text for a terminal. */
+public final class LessonText {
+  private LessonText() {}
+
+  /** The text of one cell: its prose, or its results. */
+  public static String of(WorkedLesson.WorkedCell worked) {
+    if (worked.cell() instanceof LessonCell.Prose prose) {
+      return Prose.text(prose);
+    }
+    return Renderers.text(worked.results()).indent(2).stripTrailing();
+  }
+}

@@ -1,0 +1,64 @@
+package plainscale.document;
+
+import java.util.List;
+import java.util.Map;
+import org.commonmark.Extension;
+import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Image;
+import org.commonmark.node.Node;
+import org.commonmark.node.Text;
+import org.commonmark.parser.Parser;
+import org.commonmark.renderer.html.HtmlRenderer;
+import org.commonmark.renderer.text.TextContentRenderer;
+
+/**
+ * The prose of a lesson (CommonMark with tables). A handout needs no network: attached pictures are
+ * put in, others become their alternative text; raw HTML is shown as text.
+ */
+final class Prose {
+  private static final List<Extension> EXTENSIONS = List.of(TablesExtension.create());
+  private static final Parser PARSER = Parser.builder().extensions(EXTENSIONS).build();
+  private static final HtmlRenderer HTML =
+      HtmlRenderer.builder().extensions(EXTENSIONS).escapeHtml(true).sanitizeUrls(false).build();
+  private static final TextContentRenderer TEXT =
+      TextContentRenderer.builder().extensions(EXTENSIONS).build();
+
+  private Prose() {}
+
+  static String html(LessonCell.Prose cell) {
+    Node document = PARSER.parse(cell.source());
+    document.accept(new OwnPictures(cell.attachments()));
+    return HTML.render(document);
+  }
+
+  static String text(LessonCell.Prose cell) {
+    return TEXT.render(PARSER.parse(cell.source())).strip();
+  }
+
+  private static final class OwnPictures extends AbstractVisitor {
+    private final Map<String, String> attachments;
+
+    OwnPictures(Map<String, String> attachments) {
+      this.attachments = attachments;
+    }
+
+    @Override
+    public void visit(Image image) {
+      String name = image.getDestination().replaceFirst("^attachment:", "");
+      String data = attachments.get(name);
+      if (data != null) {
+        image.setDestination(data);
+      } else if (!image.getDestination().startsWith("data:image/")) {
+        image.insertBefore(new Text("[picture: " + alternative(image) + "]"));
+        image.unlink();
+      }
+    }
+
+    private static String alternative(Image image) {
+      return image.getFirstChild() instanceof Text text
+          ? text.getLiteral()
+          : image.getDestination();
+    }
+  }
+}

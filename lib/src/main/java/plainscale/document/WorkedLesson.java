@@ -1,0 +1,40 @@
+package plainscale.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntConsumer;
+import plainscale.sheet.Result;
+import plainscale.sheet.Run;
+import plainscale.sheet.Sheet;
+
+/** A lesson whose cells have been run, in order, in one sheet. */
+public record WorkedLesson(Lesson lesson, List<WorkedCell> cells) {
+
+  /** A cell and what it showed; prose shows nothing. */
+  public record WorkedCell(LessonCell cell, List<Result> results) {}
+
+  /** Runs a lesson; {@code progress} hears the number of cells that are done. */
+  public static WorkedLesson run(Lesson lesson, IntConsumer progress) {
+    Sheet sheet = new Sheet();
+    List<WorkedCell> cells = new ArrayList<>();
+    for (LessonCell cell : lesson.cells()) {
+      List<Result> results = cell instanceof LessonCell.Code ? run(sheet, cell) : List.of();
+      cells.add(new WorkedCell(cell, results));
+      progress.accept(cells.size());
+    }
+    return new WorkedLesson(lesson, cells);
+  }
+
+  private static List<Result> run(Sheet sheet, LessonCell cell) {
+    Run run = sheet.run(cell.id(), cell.source());
+    return run.results();
+  }
+
+  /** How many mistakes the cells showed. */
+  public long mistakes() {
+    return cells.stream()
+        .flatMap(cell -> cell.results().stream())
+        .filter(Result.Mistaken.class::isInstance)
+        .count();
+  }
+}
