@@ -7,6 +7,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Objects;
 import java.util.UUID;
 
 /** Writes a file whole or not at all: beside its place first, then moved. */
@@ -19,10 +20,12 @@ public final class WholeFile {
    * @throws LessonException with a sentence that names the place
    */
   public static void write(Path file, String text) throws LessonException {
-    Path folder = file.toAbsolutePath().getParent();
+    Path folder = Objects.requireNonNull(file.toAbsolutePath().getParent(), "a file has a folder");
     try {
       Files.createDirectories(folder);
-      Path beside = folder.resolve("." + UUID.randomUUID() + ".part"); // not a temporary file: those are private
+      Path beside =
+          folder.resolve(
+              "." + UUID.randomUUID() + ".part"); // not a temporary file: those are private
       try {
         Files.writeString(beside, text);
         move(beside, file);

@@ -71,12 +71,8 @@ final class Presenter implements Statement.Visitor<Result> {
   @Override
   public Result show(Statement.Show show) {
     Quantity value = wave.evaluate(show.value(), source);
-    return valued(
-        Result.Role.SHOWN,
-        label(show.value(), show.description()),
-        value,
-        show.format(),
-        show.span());
+    Result.Role role = show.bare() ? Result.Role.VALUE : Result.Role.SHOWN;
+    return valued(role, label(show.value(), show.description()), value, show.format(), show.span());
   }
 
   private Result valued(

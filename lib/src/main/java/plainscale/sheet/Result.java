@@ -80,7 +80,9 @@ public sealed interface Result {
   enum Role {
     GIVEN,
     DEFINED,
-    SHOWN
+    SHOWN,
+    /** The value of an expression that stands alone on its line. */
+    VALUE
   }
 
   /**

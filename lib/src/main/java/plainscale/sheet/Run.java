@@ -6,7 +6,7 @@ import java.util.List;
  * What running a cell gave: its results in order, mistakes among them, and the new results of
  * earlier cells that depend on what this cell changed.
  */
-public record Run(List<Result> results, List<Update> updates) {
+public record Run(List<Result> results, List<Update> updates, boolean fixed) {
 
   /** The new results of an earlier cell. */
   public record Update(String cellId, List<Result> results) {}

@@ -47,7 +47,7 @@ public final class Sheet {
       List<Statement> statements = Notation.parse(source, namesWithout(cellId));
       return run(cellId, new Cell(source, statements), budget);
     } catch (ProblemException e) {
-      return new Run(mistakes(e), List.of());
+      return new Run(mistakes(e), List.of(), false);
     }
   }
 
@@ -63,7 +63,7 @@ public final class Sheet {
     results.addAll(results(cellId, cell, wave));
     List<Run.Update> updates = updates(cellId, defined.changed(), constants != before, wave);
     values = wave.allValues();
-    return new Run(results, updates);
+    return new Run(results, updates, isFixed(cell));
   }
 
   private Constants chosenConstants() {
@@ -104,6 +104,13 @@ public final class Sheet {
     return updates;
   }
 
+  private boolean isFixed(Cell cell) {
+    return cell.statements().size() == 1
+        && cell.statements().get(0) instanceof Statement.Show show
+        && show.bare()
+        && References.of(show, entries).isEmpty();
+  }
+
   private boolean uses(Cell cell, Set<String> changed) {
     return cell.statements().stream()
         .anyMatch(
@@ -115,9 +122,9 @@ public final class Sheet {
     try {
       Statement.Show show = Notation.parseExpression(expression, names());
       Wave wave = new Wave(entries, constants, budget);
-      return new Run(results("", new Cell(expression, List.of(show)), wave), List.of());
+      return new Run(results("", new Cell(expression, List.of(show)), wave), List.of(), true);
     } catch (ProblemException e) {
-      return new Run(mistakes(e), List.of());
+      return new Run(mistakes(e), List.of(), false);
     }
   }
 

@@ -1,0 +1,59 @@
+package plainscale.lessons;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** The notebooks beside this class's package in the class path: whatever lies there ships. */
+public final class ShippedLessons {
+  private static final String FOLDER = "/plainscale/lessons";
+
+  private ShippedLessons() {}
+
+  /** The texts of the notebooks by file name, in the order of the names. */
+  public static SortedMap<String, String> texts() {
+    try {
+      URI folder = folder();
+      if (!folder.getScheme().equals("jar")) {
+        return texts(Path.of(folder));
+      }
+      try (FileSystem jar = FileSystems.newFileSystem(folder, Map.of())) {
+        return texts(jar.getPath(FOLDER));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static URI folder() {
+    URL url =
+        Objects.requireNonNull(
+            ShippedLessons.class.getResource(FOLDER), "no lessons in the class path");
+    try {
+      return url.toURI();
+    } catch (URISyntaxException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static SortedMap<String, String> texts(Path folder) throws IOException {
+    SortedMap<String, String> texts = new TreeMap<>();
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".ipynb")).toList()) {
+        texts.put(String.valueOf(file.getFileName()), Files.readString(file));
+      }
+    }
+    return texts;
+  }
+}
