@@ -1,4 +1,4 @@
-"""Writes fixtures/conversions.tsv: each factor from its definition in exact fractions, compared with the printed one."""
+"""Writes fixtures/conversions.tsv: factors from definitions in exact fractions, compared with printed ones."""
 
 import math
 import re

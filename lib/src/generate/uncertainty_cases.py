@@ -20,7 +20,7 @@ FUNCTIONS = {
     "log10": umath.log10,
 }
 
-# Expression; then its variables, all independent of one another. Angles are in radians.
+# Expression; then its variables, all independent of one another; angles say `rad`.
 CASES = """
 x + y                             x=20±4; y=12±3
 x - y                             x=20±4; y=12±3
@@ -52,12 +52,12 @@ sqrt(x)                           x=6.25±0.25
 sqrt(x^2 + y^2)                   x=3.0±0.1; y=4.0±0.2
 sqrt(230*x + 3)                   x=0.2±0.01
 sqrt(x) * sqrt(x)                 x=2.0±0.1
-sin(x)                            x=0.2±0.01
-cos(x)                            x=0.2±0.01
-tan(x)                            x=1.2±0.02
-sin(x)^2 + cos(x)^2               x=0.7±0.05
-sin(x) / cos(x) - tan(x)          x=0.7±0.05
-sin(2*x) - 2*sin(x)*cos(x)        x=0.4±0.03
+sin(x)                            x=0.2±0.01 rad
+cos(x)                            x=0.2±0.01 rad
+tan(x)                            x=1.2±0.02 rad
+sin(x)^2 + cos(x)^2               x=0.7±0.05 rad
+sin(x) / cos(x) - tan(x)          x=0.7±0.05 rad
+sin(2*x) - 2*sin(x)*cos(x)        x=0.4±0.03 rad
 asin(x)                           x=0.3±0.02
 acos(x)                           x=0.3±0.02
 atan(x)                           x=2.5±0.4
@@ -90,11 +90,11 @@ a*exp(-b*t)                       a=8.0±0.1; b=0.35±0.02; t=2.00±0.05
 a*t + 0.5*b*t^2                   a=3.2±0.1; b=9.81±0.01; t=1.25±0.02
 2*h / t^2                         h=1.0000±0.0005; t=0.45173±0.00004
 4*3.141592653589793^2*l / t^2     l=0.75000±0.00005; t=1.7357±0.0003
-m*g*tan(a)                        m=2.70e-3±0.05e-3; g=9.81; a=0.0779±0.0029
+m*g*tan(a)                        m=2.70e-3±0.05e-3; g=9.81; a=0.0779±0.0029 rad
 d*sqrt(m*g*tan(asin(d/(2*s)))/k)  d=0.140±0.005; m=2.70e-3±0.05e-3; g=9.81; s=0.900±0.002; k=8.98755e9
 G*a*b / r^2                       G=6.67430e-11±0.00015e-11; a=9000±10; b=9000±10; r=10.0±0.1
-V / I * cos(p)                    V=4.9990±0.0032; I=19.6610e-3±0.0095e-3; p=1.04446±0.00075
-m*9.81 / (2*sin(a))               m=70.0±0.1; a=0.0873±0.0017
+V * cos(p) / I                    V=4.9990±0.0032; I=19.6610e-3±0.0095e-3; p=1.04446±0.00075 rad
+m*9.81 / (2*sin(a))               m=70.0±0.1; a=0.0873±0.0017 rad
 (a*b)^2 / (a^2*b^2)               a=3.0±0.1; b=7.0±0.2
 """
 
@@ -103,7 +103,7 @@ def variables(text):
     """`x=20±4; g=9.81` as independent variables; a number without `±` is exact."""
     result = {}
     for part in text.split(";"):
-        name, number = part.strip().split("=")
+        name, number = part.strip().removesuffix(" rad").split("=")
         value, _, deviation = number.partition("±")
         result[name] = ufloat(float(value), float(deviation)) if deviation else float(value)
     return result
@@ -127,7 +127,7 @@ def main():
             "First-order propagation of independent standard uncertainties.",
             f"Computed with the Python package uncertainties {uncertainties.__version__}:",
             "`python lib/src/generate/uncertainty_cases.py`.",
-            "variables: value±u; without ± exact.",
+            "variables: value±u; without ± exact; an angle has ` rad` after it, everything else is a number.",
             "Operators + - * / ^ (binding tighter than a sign), brackets, functions of radians; ln and log10.",
             "Where a result is zero in exact arithmetic, value or u may hold rounding dust of the doubles.",
         ],
