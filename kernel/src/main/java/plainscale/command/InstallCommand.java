@@ -68,7 +68,7 @@ final class InstallCommand implements Callable<Integer> {
     if (place == null || place.user) {
       return folders.user();
     }
-    if (place.prefix != null) {
+    if (!place.env && place.prefix != null) {
       return JupyterFolders.under(place.prefix);
     }
     return folders

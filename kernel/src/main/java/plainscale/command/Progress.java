@@ -11,7 +11,14 @@ final class Progress {
   private final boolean terminal;
 
   Progress(PrintWriter out) {
-    this(out, System.console() != null && System.getenv("TERM") != null);
+    this(out, isTerminal());
+  }
+
+  /** From Java 22 on there is always a console unless this property asks for the old rule. */
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean isTerminal() {
+    System.setProperty("jdk.console", "java.base");
+    return System.console() != null && System.getenv("TERM") != null;
   }
 
   Progress(PrintWriter out, boolean terminal) {
