@@ -62,7 +62,7 @@ public final class Words {
   }
 
   private Spelling spelling(BigDecimal value, boolean inWords) {
-    BigDecimal size = value.abs();
+    BigDecimal size = Digits.tame(value).abs();
     Optional<String> refusal = refusal(size);
     if (refusal.isPresent()) {
       return new Spelling(PowerOfTen.of(value).text(style), refusal);

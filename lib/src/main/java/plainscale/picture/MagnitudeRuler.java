@@ -232,7 +232,9 @@ public final class MagnitudeRuler {
     String words = ratio.words(Words.ENGLISH).text();
     String power = ratio.powerOfTen().text();
     String both = ratio.orders() < 4 || words.equals(power) ? words : words + " (" + power + ")";
-    return "the largest is about " + both + " times the smallest";
+    boolean two = marks.size() == 2;
+    return "the %s is about %s times the %s"
+        .formatted(two ? "larger" : "largest", both, two ? "smaller" : "smallest");
   }
 
   private String alternative() {
