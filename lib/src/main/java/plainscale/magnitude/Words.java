@@ -52,9 +52,6 @@ public final class Words {
 
   /** The name of a power of ten alone: "one", "trillion", "trillionth". */
   public Optional<String> nameOf(long power) {
-    if (power == 0) {
-      return Optional.of(SmallNumbers.spell(1));
-    }
     if (power < 0 && !scale.fractions()) {
       return Optional.empty();
     }

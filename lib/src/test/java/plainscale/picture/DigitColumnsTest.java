@@ -49,7 +49,7 @@ class DigitColumnsTest {
         texts.contains("2 significant figures, then 10 place-holder zeros"), texts::toString);
     assertTrue(
         texts.contains("15 zeros after the point, then 3 significant figures"), texts::toString);
-    assertTrue(texts.contains("320 billion = 3.2\u00a0×\u00a010¹¹"), texts::toString);
+    assertTrue(texts.contains("320\u00a0billion = 3.2\u00a0×\u00a010¹¹"), texts::toString);
   }
 
   @Test
