@@ -75,7 +75,8 @@ public record Alignment(List<Row> rows, int integerPlaces, int decimalPlaces, bo
       int left = mask(style, number.integerPlaces(), 0).length();
       int sign = number.value().signum() < 0 ? 1 : 0;
       int right = number.text().length() - left - sign;
-      String before = widest.substring(0, widest.length() - left - sign);
+      // A sign takes the room of one blank digit, not that of a separator.
+      String before = widest.substring(sign, widest.length() - left);
       rows.add(new Row(number, blank(before, style), blank(longest.substring(right), style)));
     }
     return rows;
@@ -97,7 +98,6 @@ public record Alignment(List<Row> rows, int integerPlaces, int decimalPlaces, bo
   private static String blank(String mask, DigitStyle style) {
     return mask.replace("0", FIGURE_SPACE)
         .replace(style.marker(), PUNCTUATION_SPACE)
-        .replace(
-            style.separator(), style.separator().isBlank() ? style.separator() : PUNCTUATION_SPACE);
+        .replace(style.separator(), style.isSpaced() ? style.separator() : PUNCTUATION_SPACE);
   }
 }

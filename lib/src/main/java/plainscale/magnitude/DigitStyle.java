@@ -1,5 +1,6 @@
 package plainscale.magnitude;
 
+import com.ibm.icu.number.NumberFormatter;
 import com.ibm.icu.text.DecimalFormat;
 import com.ibm.icu.text.DecimalFormatSymbols;
 import com.ibm.icu.text.NumberFormat;
@@ -36,20 +37,26 @@ public record DigitStyle(String marker, String separator, Grouping grouping) {
   /** The everyday style of a locale, from the locale data in ICU4J. */
   public static DigitStyle of(Locale locale) {
     DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(locale);
+    String separator = symbols.getGroupingSeparatorString();
     return new DigitStyle(
-        symbols.getDecimalSeparatorString(),
-        symbols.getGroupingSeparatorString(),
-        grouping(NumberFormat.getNumberInstance(locale)));
+        symbols.getDecimalSeparatorString(), separator, grouping(locale, separator));
   }
 
-  private static Grouping grouping(NumberFormat format) {
-    if (!(format instanceof DecimalFormat decimal)) {
-      return new Grouping(3, 3, 1, false);
+  private static Grouping grouping(Locale locale, String separator) {
+    // The locale's minimum is not told, but applied, and only by the newer of the two formatters.
+    String four = NumberFormatter.withLocale(locale).format(1000).toString();
+    int minimum = four.contains(separator) ? 1 : 2;
+    if (!(NumberFormat.getNumberInstance(locale) instanceof DecimalFormat decimal)) {
+      return new Grouping(3, 3, minimum, false);
     }
     int first = decimal.getGroupingSize();
     int next = decimal.getSecondaryGroupingSize();
-    return new Grouping(
-        first, next > 0 ? next : first, Math.max(1, decimal.getMinimumGroupingDigits()), false);
+    return new Grouping(first, next > 0 ? next : first, minimum, false);
+  }
+
+  /** Whether groups are parted by a space (of whatever width) and not by a visible character. */
+  public boolean isSpaced() {
+    return separator.codePoints().allMatch(Character::isSpaceChar);
   }
 
   /** The style with every group marked, for columns: one format throughout (SI Brochure 5.4.4). */

@@ -40,7 +40,7 @@ final class DigitWriter {
     sign(value);
     PowerOfTen form = PowerOfTen.of(value.abs());
     runs.addAll(form.mantissaDigits(style).runs());
-    add(Role.POWER, (form.isCut() ? "…" : "") + " × " + form.power());
+    add(Role.POWER, form.tail());
     return runs;
   }
 

@@ -42,7 +42,7 @@ public record Digits(BigDecimal value, DigitStyle style, List<Run> runs, boolean
   }
 
   /** Zero keeps its decimal places, but neither a power of ten nor a hostile number of places. */
-  private static BigDecimal tame(BigDecimal value) {
+  static BigDecimal tame(BigDecimal value) {
     boolean plainZero = value.scale() >= 0 && value.scale() < MOST_PLACES;
     return value.signum() != 0 || plainZero ? value : BigDecimal.ZERO;
   }

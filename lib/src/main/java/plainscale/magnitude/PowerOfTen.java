@@ -42,8 +42,12 @@ public record PowerOfTen(BigDecimal mantissa, long exponent) {
 
   /** "8.7 × 10¹²"; a number from 1 to 10 is written without its power. */
   public String text(DigitStyle style) {
-    String head = mantissaDigits(style).text() + (isCut() ? "…" : "");
-    return exponent == 0 ? head : head + " × " + power();
+    return mantissaDigits(style).text() + tail();
+  }
+
+  /** What follows the mantissa: nothing, " × 10¹²", or "… × 10¹²" after a cut. */
+  String tail() {
+    return (isCut() ? "…" : "") + (exponent == 0 ? "" : " × " + power());
   }
 
   /** {@link #text(DigitStyle)} with a decimal point. */
@@ -71,7 +75,7 @@ public record PowerOfTen(BigDecimal mantissa, long exponent) {
         isCut() ? mantissa.setScale(FIGURES_WHEN_CUT - 1, RoundingMode.DOWN) : mantissa, style);
   }
 
-  boolean isCut() {
+  private boolean isCut() {
     return mantissa.precision() > MOST_FIGURES;
   }
 }

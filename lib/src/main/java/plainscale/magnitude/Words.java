@@ -52,9 +52,6 @@ public final class Words {
 
   /** The name of a power of ten alone: "one", "trillion", "trillionth". */
   public Optional<String> nameOf(long power) {
-    if (power == 0) {
-      return Optional.of(SmallNumbers.spell(1));
-    }
     if (power < 0 && !scale.fractions()) {
       return Optional.empty();
     }
@@ -62,7 +59,7 @@ public final class Words {
   }
 
   private Spelling spelling(BigDecimal value, boolean inWords) {
-    BigDecimal size = value.abs();
+    BigDecimal size = Digits.tame(value).abs();
     Optional<String> refusal = refusal(size);
     if (refusal.isPresent()) {
       return new Spelling(PowerOfTen.of(value).text(style), refusal);

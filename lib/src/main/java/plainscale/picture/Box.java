@@ -2,6 +2,7 @@ package plainscale.picture;
 
 /** An upright rectangle by its upper left corner and its size. */
 public record Box(double x, double y, double width, double height) {
+  private static final double PRECISION = 0.01;
 
   public double right() {
     return x + width;
@@ -11,9 +12,12 @@ public record Box(double x, double y, double width, double height) {
     return y + height;
   }
 
-  /** Whether the two share more than an edge. */
+  /** Whether the two share more than an edge, to the precision in which pictures are written. */
   public boolean overlaps(Box other) {
-    return x < other.right() && other.x < right() && y < other.bottom() && other.y < bottom();
+    return x + PRECISION < other.right()
+        && other.x + PRECISION < right()
+        && y + PRECISION < other.bottom()
+        && other.y + PRECISION < bottom();
   }
 
   /** Whether the other lies wholly inside. */

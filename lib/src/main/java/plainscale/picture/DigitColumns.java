@@ -18,8 +18,8 @@ import plainscale.picture.TextStyle.Weight;
  */
 public final class DigitColumns {
   private static final double SMALLEST = 14;
-  private static final double LARGEST = 30;
-  private static final double LEAST_WIDTH = 640;
+  private static final double LARGEST = 34;
+  private static final double LEAST_WIDTH = 600;
   private static final double BETWEEN = 32;
   private static final double CAPTIONS = 8;
   private static final double TICK = 6;

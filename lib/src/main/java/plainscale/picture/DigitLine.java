@@ -29,7 +29,7 @@ record DigitLine(List<Shape> texts, Map<Integer, Double> places, double left, do
     int place = row.digits().integerPlaces() - 1;
     for (Run run : row.digits().runs()) {
       Shape.Text text = text(run, new Point(x, start.y()), size);
-      if (!run.text().isBlank()) {
+      if (run.role() != Role.SEPARATOR || !row.digits().style().isSpaced()) {
         texts.add(text);
       }
       for (int i = 0; i < run.text().length() && isFigure(run.role()); i++) {

@@ -6,7 +6,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import plainscale.magnitude.PowerOfTen;
 import plainscale.magnitude.Ratio;
 import plainscale.magnitude.Words;
@@ -26,11 +25,7 @@ public final class MagnitudeRuler {
   private static final double END = 26;
   private static final double STEM = 12;
   private static final double POINTER = 6;
-  private static final double BODY = 44;
-  private static final double TICK = 8;
-  private static final double LONG_TICK = 14;
   private static final double ARROW = 9;
-  private static final double NAMES = 18;
   private static final int MOST_FIGURES = 3;
 
   private final String title;
@@ -88,10 +83,10 @@ public final class MagnitudeRuler {
     y += heading.height() > 0 ? GAP : 0;
     double labels = y + blocks.stream().mapToDouble(TextBlock::height).max().orElse(0);
     double edge = labels + LEADER + STEM;
-    body(edge);
-    ticks(edge);
+    RulerStrip strip = new RulerStrip(axis, width, edge);
+    shapes.addAll(strip.shapes(power(marks.get(0)), power(marks.get(marks.size() - 1))));
     marks(labels, edge);
-    double bottom = distance(edge + BODY + names(edge + BODY)) + GAP;
+    double bottom = distance(strip.bottom()) + GAP;
     shapes.add(new Shape.Text(new Point(Theme.MARGIN, bottom), legend(), Theme.NOTE));
     String name = title.isBlank() ? "Ruler in powers of ten" : title;
     return new Scene(width, bottom + Theme.MARGIN / 2, name, alternative(), shapes);
@@ -100,35 +95,6 @@ public final class MagnitudeRuler {
   private String legend() {
     String step = axis.tickStep() == 1 ? "ten" : PowerOfTen.power(axis.tickStep());
     return "From one tick to the next: " + step + " times as much.";
-  }
-
-  private void body(double edge) {
-    double from = axis.x(power(marks.get(0)));
-    double to = axis.x(power(marks.get(marks.size() - 1)));
-    double end = Theme.MARGIN;
-    shapes.add(new Shape.Rectangle(new Box(end, edge, width - 2 * end, BODY), Shade.TINT, 3));
-    shapes.add(new Shape.Rectangle(new Box(from, edge, to - from, BODY), Shade.BAND, 0));
-    shapes.add(line(new Point(end, edge), new Point(width - end, edge), Shade.INK, 2));
-  }
-
-  private void ticks(double edge) {
-    axis.ticks()
-        .forEach(
-            n ->
-                shapes.add(
-                    line(
-                        new Point(axis.xOf(n), edge),
-                        new Point(axis.xOf(n), edge + TICK),
-                        Shade.INK,
-                        1)));
-    axis.labelled()
-        .forEach(
-            n -> {
-              double x = axis.xOf(n);
-              shapes.add(line(new Point(x, edge), new Point(x, edge + LONG_TICK), Shade.INK, 1.5));
-              shapes.add(
-                  new Shape.Text(new Point(x, edge + BODY - 9), PowerOfTen.power(n), Theme.SCALE));
-            });
   }
 
   private static Shape.Line line(Point from, Point to, Shade shade, double width) {
@@ -157,29 +123,6 @@ public final class MagnitudeRuler {
             new Point(x + POINTER, edge - STEM),
             new Point(x, edge)),
         Shade.ACCENT);
-  }
-
-  /** Number words below the powers, if every one of them has a name that fits. */
-  private double names(double y) {
-    long step = axis.step();
-    List<Shape.Text> texts = new ArrayList<>();
-    if (step > 3) {
-      return 0;
-    }
-    Box picture = new Box(0, y, width, 2 * NAMES);
-    for (long n : axis.labelled().filter(n -> n % 3 == 0).toArray()) {
-      Optional<String> name = Words.ENGLISH.nameOf(n);
-      if (name.isEmpty() || TextWidth.of(name.get(), Theme.NAME) > 3 * axis.perPower() - 4) {
-        return 0;
-      }
-      Shape.Text text =
-          new Shape.Text(new Point(axis.xOf(n), y + NAMES - 4), name.get(), Theme.NAME);
-      if (picture.contains(text.box())) {
-        texts.add(text);
-      }
-    }
-    shapes.addAll(texts);
-    return NAMES;
   }
 
   /** The double arrow between the outermost marks and what it says. */
@@ -232,7 +175,9 @@ public final class MagnitudeRuler {
     String words = ratio.words(Words.ENGLISH).text();
     String power = ratio.powerOfTen().text();
     String both = ratio.orders() < 4 || words.equals(power) ? words : words + " (" + power + ")";
-    return "the largest is about " + both + " times the smallest";
+    boolean two = marks.size() == 2;
+    return "the %s is about %s times the %s"
+        .formatted(two ? "larger" : "largest", both, two ? "smaller" : "smallest");
   }
 
   private String alternative() {

@@ -18,11 +18,11 @@ public record Mark(String label, BigDecimal value, String unit) {
     return withUnit(PowerOfTen.of(value).text()).replace(' ', NO_BREAK_SPACE);
   }
 
-  /** "8.7 trillion kg", "305 quintillionths of 1 kg". */
+  /** "8.7 trillion kg", "305 quintillionths of 1 kg", to be broken before "of" at most. */
   String inWords() {
-    String words = Words.ENGLISH.mixed(value).text();
+    String words = Words.ENGLISH.mixed(value).text().replace(' ', NO_BREAK_SPACE);
     boolean fraction = value.abs().compareTo(BigDecimal.ONE) < 0;
-    return withUnit(fraction && !unit.isEmpty() ? words + " of 1" : words);
+    return fraction && !unit.isEmpty() ? words + " " + withUnit("of\u00a01") : withUnit(words);
   }
 
   /** Whether the words say more than the power of ten or the digits do. */
@@ -34,7 +34,8 @@ public record Mark(String label, BigDecimal value, String unit) {
   /** One clause for a text alternative: label, digits to copy, words. */
   String said() {
     String words = hasWords() ? " (" + inWords() + ")" : "";
-    return label + ": " + withUnit(Digits.of(value).plain()) + words;
+    String said = label + ": " + withUnit(Digits.of(value).plain()) + words;
+    return said.replace(NO_BREAK_SPACE, ' ');
   }
 
   private String withUnit(String number) {

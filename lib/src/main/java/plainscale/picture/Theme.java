@@ -5,7 +5,7 @@ import plainscale.picture.TextStyle.Weight;
 
 /** The text styles that the pictures share. */
 final class Theme {
-  static final double WIDTH = 960;
+  static final double WIDTH = 800;
   static final double MARGIN = 24;
 
   static final TextStyle TITLE =
@@ -14,7 +14,7 @@ final class Theme {
   static final TextStyle VALUE = TextStyle.centred(TextRole.VALUE, 17, Weight.BOLD, Shade.INK);
   static final TextStyle WORDS = TextStyle.centred(TextRole.WORDS, 14, Weight.NORMAL, Shade.INK);
   static final TextStyle SCALE = TextStyle.centred(TextRole.SCALE, 13, Weight.NORMAL, Shade.SOFT);
-  static final TextStyle NAME = TextStyle.centred(TextRole.SCALE, 11, Weight.NORMAL, Shade.PALE);
+  static final TextStyle NAME = TextStyle.centred(TextRole.SCALE, 12, Weight.NORMAL, Shade.PALE);
   static final TextStyle NOTE =
       new TextStyle(TextRole.NOTE, Anchor.START, 12, Weight.NORMAL, Shade.PALE);
 
