@@ -24,7 +24,7 @@ class TestConformance(jupyter_kernel_test.KernelTests):
     code_execute_result = [
         {"code": "1 + 1", "result": "2"},
         {"code": "6 * 7", "result": "42"},
-        {"code": "2 m * 3 m", "mime": "text/html"},
+        {"code": "2 kg * 3 s", "mime": "text/html"},
     ]
     code_display_data = [
         {"code": 'say "hello, world"', "mime": "text/plain"},

@@ -22,8 +22,8 @@ import plainscale.lessons.ShippedLessons;
     name = "lab",
     mixinStandardHelpOptions = true,
     description = {
-      "Opens JupyterLab with the lessons. Makes a Python environment with JupyterLab the first time (needs Python 3.9 and a",
-      "network then), installs the kernel into it, and copies the lessons that are not there yet into a folder of yours."
+      "Opens JupyterLab with the lessons. Makes a Python environment with JupyterLab the first time (needs Python 3.9 and"
+          + " a network then), installs the kernel into it, and copies the lessons that are not there yet into a folder of yours."
     },
     footer = {"", "Example:", "  java -jar plainscale.jar lab --lessons physics"})
 final class LabCommand implements Callable<Integer> {

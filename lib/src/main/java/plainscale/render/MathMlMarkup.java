@@ -37,7 +37,7 @@ final class MathMlMarkup implements MathMarkup {
     String denominator = factorsBelow > 1 ? brackets(below) : below;
     return "<mrow>"
         + (above.isEmpty() ? "<mn>1</mn>" : above)
-        + "<mo>/</mo>"
+        + "<mo lspace=\"0\" rspace=\"0\">/</mo>"
         + denominator
         + "</mrow>";
   }

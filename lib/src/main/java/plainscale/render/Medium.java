@@ -5,25 +5,46 @@ import java.util.Base64;
 import java.util.function.Function;
 import plainscale.picture.Scene;
 import plainscale.picture.SvgWriter;
+import plainscale.units.UnitOfMeasure;
 
-/** What differs between the two homes of our HTML: how mathematics and pictures are put in. */
+/**
+ * What differs between the two homes of our HTML: how mathematics and pictures are put in, and
+ * whether the digits of a contrast are drawn (a drawing aligns them better in print) or written (a
+ * cell's picture cannot be copied from).
+ */
 record Medium(
-    MathMarkup markup, Function<String, String> mathematics, Function<Scene, String> pictures) {
+    MathMarkup markup,
+    Function<String, String> mathematics,
+    Function<Scene, String> pictures,
+    boolean drawsDigits) {
 
   /**
    * A cell's output: what survives a front end's sanitising. TeX is escaped, or a raw {@code <}
    * destroys the rest.
    */
   static final Medium CELL =
-      new Medium(new TexMarkup(), tex -> "\\(" + Html.escape(tex) + "\\)", Medium::image);
+      new Medium(
+          new TexMarkup(),
+          tex -> "\\(\\displaystyle " + Html.escape(tex) + "\\)",
+          Medium::image,
+          false);
 
   /** A page of our own. */
   static final Medium PAGE =
-      new Medium(new MathMlMarkup(), ml -> "<math>" + ml + "</math>", SvgWriter::write);
+      new Medium(
+          new MathMlMarkup(),
+          ml -> "<math displaystyle=\"true\">" + ml + "</math>",
+          SvgWriter::write,
+          true);
+
+  /** A unit after digits; nothing for the unit one. */
+  String unit(UnitOfMeasure unit) {
+    return unit.equals(UnitOfMeasure.ONE) ? "" : "&nbsp;" + mathematics.apply(markup.unit(unit));
+  }
 
   private static String image(Scene scene) {
     byte[] svg = SvgWriter.write(scene).getBytes(StandardCharsets.UTF_8);
-    String alternative = Html.escape(scene.title() + ". " + scene.alternative());
+    String alternative = Html.escape(scene.alternative());
     return "<img src=\"data:image/svg+xml;base64,%s\" alt=\"%s\" style=\"max-width:100%%\">"
         .formatted(Base64.getEncoder().encodeToString(svg), alternative);
   }

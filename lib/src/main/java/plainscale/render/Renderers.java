@@ -33,7 +33,7 @@ public final class Renderers {
     List<String> rows = new ArrayList<>();
     for (Result result : results) {
       if (result instanceof Result.Valued valued) {
-        rows.add("<tr>" + renderer.row(valued) + "</tr>");
+        rows.add(renderer.row(valued));
       } else {
         flush(rows, html);
         html.append(result.accept(renderer));

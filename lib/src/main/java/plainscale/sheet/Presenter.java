@@ -102,7 +102,8 @@ final class Presenter implements Statement.Visitor<Result> {
       String words = description.isEmpty() ? meaning(name.text()) : description;
       return new Result.Label(Optional.of(name.text()), Optional.empty(), words);
     }
-    Optional<Expr> formula = Optional.of(value).filter(f -> !(f instanceof Expr.Literal));
+    Optional<Expr> formula =
+        Optional.of(value).filter(References::hasNames); // 2 + 3 needs no label
     return new Result.Label(Optional.empty(), formula, description);
   }
 

@@ -31,6 +31,11 @@ final class References implements Statement.Visitor<Stream<String>> {
     return names;
   }
 
+  /** Whether a name stands in the expression. */
+  static boolean hasNames(Expr expr) {
+    return names(expr).findAny().isPresent();
+  }
+
   @Override
   public Stream<String> given(Statement.Given given) {
     return Stream.of(given.name());
