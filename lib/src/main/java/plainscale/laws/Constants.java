@@ -162,6 +162,11 @@ public final class Constants {
     }
 
     @Override
+    public String meaning(String name) {
+      return "a constant";
+    }
+
+    @Override
     public Collection<String> all() {
       return symbols();
     }

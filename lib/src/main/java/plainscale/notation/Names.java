@@ -14,6 +14,9 @@ public interface Names {
    */
   boolean isSameAsUnit(String name);
 
+  /** What the name is, as in "a quantity of this sheet" or "a constant (Planck constant)". */
+  String meaning(String name);
+
   /** All names, for the nearest one to a wrong name. */
   Collection<String> all();
 }

@@ -140,6 +140,11 @@ public final class Notation {
     }
 
     @Override
+    public String meaning(String name) {
+      return own.contains(name) ? "a quantity of this cell" : outer.meaning(name);
+    }
+
+    @Override
     public List<String> all() {
       List<String> all = new ArrayList<>(own);
       all.addAll(outer.all());

@@ -153,8 +153,12 @@ final class UnitReader {
   private ProblemException doubtful(Token token, Span number) {
     String unit = UnitTable.standard().find(token.text()).map(u -> u.name()).orElse(token.text());
     String sentence =
-        "“%s” is doubtful: %s is a quantity of this sheet and also the unit %s."
-            .formatted(tokens.text(number.to(token.span())), token.text(), unit);
+        "“%s” is doubtful: %s is %s and also the unit %s."
+            .formatted(
+                tokens.text(number.to(token.span())),
+                token.text(),
+                names.meaning(Greek.normal(token.text())),
+                unit);
     String before = tokens.text(new Span(number.start(), token.span().start())).strip();
     String unitReading = tokens.text(number) + " [" + longestUnit(number) + "] (the unit)";
     List<String> repairs = List.of(before + "*" + token.text() + " (the quantity)", unitReading);

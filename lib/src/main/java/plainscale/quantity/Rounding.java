@@ -21,6 +21,17 @@ final class Rounding {
   /** Drops the last digits of the working precision, where quotients leave dust. */
   private static final MathContext WITHOUT_DUST = new MathContext(32, RoundingMode.HALF_EVEN);
 
+  /**
+   * Functions are computed with fifteen digits; where fewer than {@link #SHORT} differ from zero,
+   * the rest is dust.
+   */
+  private static final MathContext OF_FUNCTION = new MathContext(13, RoundingMode.HALF_EVEN);
+
+  private static final int SHORT = 9;
+
+  /** Exact numbers below this power of ten are written without one. */
+  private static final int EVERYDAY = 6;
+
   private Rounding() {}
 
   /** The value in that unit, with the figures that uncertainty and written figures justify. */
@@ -49,14 +60,27 @@ final class Rounding {
   }
 
   private static BigDecimal exact(BigDecimal value) {
-    BigDecimal stripped =
-        value.signum() == 0 ? BigDecimal.ZERO : value.round(WITHOUT_DUST).stripTrailingZeros();
-    if (stripped.precision() > WHOLE) {
-      boolean whole =
-          stripped.scale() <= 0 && stripped.precision() <= Decimals.DIGITS.getPrecision();
-      return whole ? stripped : round(value, Decimals.exponent(value) - ENDLESS + 1);
+    if (value.signum() == 0) {
+      return BigDecimal.ZERO;
     }
-    return stripped;
+    BigDecimal stripped = value.round(WITHOUT_DUST).stripTrailingZeros();
+    if (stripped.precision() <= WHOLE || isWhole(stripped)) {
+      return readable(stripped);
+    }
+    BigDecimal asFunction = value.round(OF_FUNCTION).stripTrailingZeros();
+    return asFunction.precision() <= SHORT
+        ? readable(asFunction)
+        : round(value, Decimals.exponent(value) - ENDLESS + 1);
+  }
+
+  private static boolean isWhole(BigDecimal stripped) {
+    return stripped.scale() <= 0 && stripped.precision() < WITHOUT_DUST.getPrecision();
+  }
+
+  /** 30, not 3 × 10¹: an exact number of everyday size is written out. */
+  private static BigDecimal readable(BigDecimal stripped) {
+    boolean everyday = stripped.scale() < 0 && Decimals.exponent(stripped) < EVERYDAY;
+    return everyday ? stripped.setScale(0) : stripped;
   }
 
   private static int figurePlace(BigDecimal value, Figures figures, UnitOfMeasure unit) {

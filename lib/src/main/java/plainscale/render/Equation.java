@@ -58,8 +58,11 @@ final class Equation {
     List<String> all =
         new ArrayList<>(bracket ? List.of(markup.brackets(markup.row(parts))) : parts);
     form.power().ifPresent(p -> all.addAll(List.of(markup.sign("×"), tenToThe(p))));
+    if (unit && !shown.unit().text().equals("°")) { // no space before ° (SI Brochure 5.4.3)
+      all.add(markup.gap());
+    }
     if (unit) {
-      all.addAll(List.of(markup.gap(), markup.unit(shown.unit())));
+      all.add(markup.unit(shown.unit()));
     }
     return markup.row(all);
   }

@@ -12,7 +12,7 @@ import plainscale.sheet.Result;
  */
 final class HtmlRenderer implements Result.Visitor<String> {
   private static final String CELL =
-      "<td style=\"text-align:left;vertical-align:baseline;padding:0.2em 0.8em 0.2em 0\">";
+      "<td style=\"text-align:left;vertical-align:middle;padding:0.2em 0.8em 0.2em 0\">";
 
   private final Medium medium;
   private final Equation equation;

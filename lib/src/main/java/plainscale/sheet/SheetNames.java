@@ -46,6 +46,14 @@ record SheetNames(Map<String, Entry> entries, Constants constants) implements Na
   }
 
   @Override
+  public String meaning(String name) {
+    if (entries.containsKey(name)) {
+      return "a quantity of this sheet";
+    }
+    return constants.find(name).map(c -> "a constant (" + c.meaning() + ")").orElse("a name");
+  }
+
+  @Override
   public Collection<String> all() {
     List<String> all = new ArrayList<>(entries.keySet());
     all.addAll(constants.symbols());

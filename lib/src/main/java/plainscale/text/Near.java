@@ -21,13 +21,20 @@ public final class Near {
     if (word.length() > LONGEST) {
       return List.of();
     }
-    int reach = word.length() <= 2 ? 1 : Math.min(2, (word.length() + 1) / 2);
     return known.stream()
         .distinct()
-        .filter(k -> k.length() <= LONGEST && distance(word, k) <= reach)
+        .filter(k -> k.length() <= LONGEST && isNear(word, k))
         .sorted(Comparator.comparingInt((String k) -> distance(word, k)).thenComparing(k -> k))
         .limit(most)
         .toList();
+  }
+
+  /** Of a single letter only the other case is near. */
+  private static boolean isNear(String word, String known) {
+    if (word.length() == 1) {
+      return known.equalsIgnoreCase(word);
+    }
+    return distance(word, known) <= (word.length() == 2 ? 1 : 2);
   }
 
   /**
