@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import plainscale.notation.Expr;
+import plainscale.notation.Printer;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
@@ -85,7 +86,8 @@ public final class Evaluator implements Expr.Visitor<Quantity> {
       return sum.get();
     } catch (QuantityException e) {
       List<String> repairs = new ArrayList<>(e.repairs());
-      List<String> alike = scope.ofKind(left.kind());
+      List<String> alike =
+          scope.ofKind(left.kind()).stream().filter(n -> !n.equals(Printer.print(binary.left()))).toList();
       if (repairs.isEmpty() && !left.kind().equals(right.kind()) && !alike.isEmpty()) {
         repairs.add(
             "on the right, a quantity of the kind on the left: " + String.join(", ", alike));
