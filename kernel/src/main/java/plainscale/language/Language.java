@@ -39,7 +39,10 @@ public interface Language extends AutoCloseable {
   /** Whether the text could be run as it stands. */
   Completeness completeness(String code);
 
-  /** Lets go of processes and files when the kernel ends; called at most once, returns soon. */
+  /**
+   * Lets go of processes and files when the kernel ends; called at most once, even while a cell
+   * runs.
+   */
   @Override
   default void close() {}
 }

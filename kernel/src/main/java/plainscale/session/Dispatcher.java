@@ -31,10 +31,11 @@ final class Dispatcher {
     }
   }
 
+  /** Whatever goes wrong in a handler, the front end gets its answer. */
   private Optional<ObjectNode> answer(Request request) {
     try {
       return handlers.getOrDefault(request.type(), IGNORE).handle(request);
-    } catch (RuntimeException | StackOverflowError e) {
+    } catch (RuntimeException | Error e) {
       Log.line(request.type() + " failed: " + e);
       return request.type().endsWith("_request")
           ? Optional.of(Contents.error(kernelProblem(e)))

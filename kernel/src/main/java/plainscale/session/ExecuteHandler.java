@@ -98,7 +98,7 @@ final class ExecuteHandler implements Handler {
   private static Outcome guarded(Supplier<Outcome> body) {
     try {
       return body.get();
-    } catch (RuntimeException | StackOverflowError | OutOfMemoryError | LinkageError e) {
+    } catch (RuntimeException | Error e) {
       Log.line("the cell language failed: " + e);
       return Dispatcher.kernelProblem(e);
     } finally {

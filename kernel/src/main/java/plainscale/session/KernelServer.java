@@ -25,16 +25,16 @@ public final class KernelServer {
   /** Exit code after a shutdown request, or when the parent process is gone. */
   public static final int OK = 0;
 
-  /** Exit code when the sockets or the language could not be started. */
+  /** Exit code when the sockets or the language could not be started, or the sockets failed. */
   public static final int FAILED = 1;
 
-  private static final int RUNNING = -1;
+  private static final int UNDECIDED = -1;
   private static final long TERMINATION_MILLIS = 2_000;
 
   private final WireCodec codec;
   private final Outbox outbox = new Outbox();
   private final Publisher publisher;
-  private final AtomicInteger exitCode = new AtomicInteger(RUNNING);
+  private final AtomicInteger exitCode = new AtomicInteger(UNDECIDED);
   private final CountDownLatch closed = new CountDownLatch(1);
 
   private KernelServer(String key) {
@@ -59,13 +59,16 @@ public final class KernelServer {
     try (outbox;
         KernelSession session = new KernelSession(publisher, language, this::stop)) {
       listen(connection, session);
+      // Sockets that fail end the loop without anybody's wish.
+      stop(FAILED);
+      return exitCode.get();
     } catch (CannotListen e) {
       Log.line(e.getMessage());
-      stop(FAILED);
+      return FAILED;
+    } finally {
+      closed.countDown();
+      forget(hook);
     }
-    closed.countDown();
-    forget(hook);
-    return exitCode.get();
   }
 
   private void listen(ConnectionFile connection, KernelSession session) throws CannotListen {
@@ -101,7 +104,7 @@ public final class KernelServer {
 
   /** Callable from every thread; the first code counts. */
   private void stop(int code) {
-    exitCode.compareAndSet(RUNNING, code);
+    exitCode.compareAndSet(UNDECIDED, code);
     outbox.finish();
   }
 

@@ -17,7 +17,7 @@ final class LanguageHolder {
   boolean create(Supplier<? extends Language> factory) {
     try {
       return language.complete(factory.get());
-    } catch (RuntimeException | LinkageError e) {
+    } catch (RuntimeException | Error e) {
       language.completeExceptionally(e);
       Log.line("the cell language does not start: " + e);
       return false;

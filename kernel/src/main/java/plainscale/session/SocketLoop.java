@@ -1,6 +1,7 @@
 package plainscale.session;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,8 @@ import org.zeromq.ZMQ;
 import org.zeromq.ZMQException;
 import plainscale.wire.Channel;
 import plainscale.wire.ConnectionFile;
+import zmq.Command;
+import zmq.Msg;
 
 /**
  * The five sockets. They are opened, used and closed by one thread; others reach them through the
@@ -24,16 +27,19 @@ final class SocketLoop implements AutoCloseable {
   private static final int MAX_AT_ONCE = 200;
 
   /** A frame's length is believed before its signature can be checked, so it has a bound. */
-  private static final long MAX_FRAME_BYTES = 1L << 27;
+  private static final int MAX_FRAME_BYTES = 1 << 25;
 
   private static final int UNLIMITED = 0;
 
   private final ZContext context = new ZContext(1);
   private final Map<Channel, ZMQ.Socket> sockets = new EnumMap<>(Channel.class);
   private final Outbox outbox;
+  private volatile boolean broken;
 
   private SocketLoop(Outbox outbox) {
     this.outbox = outbox;
+    context.setUncaughtExceptionHandler(this::failed);
+    context.setNotificationExceptionHandler(this::noted);
   }
 
   /** Opens and binds all sockets, or none. */
@@ -71,25 +77,17 @@ final class SocketLoop implements AutoCloseable {
     }
   }
 
-  /** Waits for what was sent to leave, but not long. */
+  /** Waits for what was sent to leave, but not long; broken sockets would be waited for forever. */
   @Override
   public void close() {
-    context.close();
+    if (!broken) {
+      context.close();
+    }
   }
 
   private void bind(Channel channel, ConnectionFile connection) throws CannotListen {
-    ZMQ.Socket socket = context.createSocket(type(channel));
-    socket.setLinger(LINGER_MILLIS);
-    socket.setHWM(UNLIMITED);
-    socket.setMaxMsgSize(MAX_FRAME_BYTES);
+    ZMQ.Socket socket = create(channel);
     socket.setIPv6(connection.isIpv6());
-    if (channel == Channel.IOPUB) {
-      socket.setXpubVerbose(true);
-      socket.setXpubNoDrop(true);
-    } else if (channel != Channel.HEARTBEAT) {
-      // A front end that reconnects under its old identity takes it over.
-      socket.setRouterHandover(true);
-    }
     sockets.put(channel, socket);
     String endpoint = connection.endpoint(channel);
     try {
@@ -99,6 +97,55 @@ final class SocketLoop implements AutoCloseable {
       throw new CannotListen("cannot listen on " + endpoint + " (" + reason + ")");
     } catch (IllegalArgumentException e) {
       throw new CannotListen("cannot listen on " + endpoint + " (not an address)");
+    }
+  }
+
+  private ZMQ.Socket create(Channel channel) {
+    ZMQ.Socket socket = context.createSocket(type(channel));
+    socket.setLinger(LINGER_MILLIS);
+    socket.setHWM(UNLIMITED);
+    socket.setMaxMsgSize(MAX_FRAME_BYTES);
+    socket.setMsgAllocator(SocketLoop::allocate);
+    if (channel == Channel.IOPUB) {
+      socket.setXpubVerbose(true);
+      socket.setXpubNoDrop(true);
+    } else if (channel != Channel.HEARTBEAT) {
+      // A front end that reconnects under its old identity takes it over.
+      socket.setRouterHandover(true);
+    }
+    return socket;
+  }
+
+  /**
+   * jeromq 0.6.0 reads a length of 2^63 and more as negative, which passes for less than the
+   * maximum, and its thread hangs when that much cannot be allocated: any stray connection could
+   * stop the kernel. An empty frame in its place ends the connection or is rejected by the codec.
+   */
+  private static Msg allocate(int size) {
+    return new Msg(size < 0 || size > MAX_FRAME_BYTES ? 0 : size);
+  }
+
+  /**
+   * jeromq goes on after an exception. Mostly that costs one connection; but if it was working off
+   * its commands, it will never do so again.
+   */
+  private void noted(Thread thread, Throwable e) {
+    boolean inCommand =
+        Arrays.stream(e.getStackTrace())
+            .anyMatch(frame -> frame.getClassName().equals(Command.class.getName()));
+    if (inCommand) {
+      failed(thread, e);
+    } else if (!outbox.isFinished()) {
+      Log.line("a connection failed: " + e);
+    }
+  }
+
+  /** Better to end, and be started again, than to hang. */
+  private void failed(Thread thread, Throwable e) {
+    if (!outbox.isFinished()) {
+      Log.line("the sockets failed, the kernel ends: " + e);
+      broken = true;
+      outbox.finish();
     }
   }
 

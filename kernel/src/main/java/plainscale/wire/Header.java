@@ -2,6 +2,7 @@ package plainscale.wire;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 
 /**
  * A message's header. All fields that came are kept, known or not, because an answer carries the
@@ -20,7 +21,7 @@ public record Header(ObjectNode fields) {
             .put("msg_type", type)
             .put("session", session)
             .put("username", "kernel")
-            .put("date", Instant.now().toString())
+            .put("date", Instant.now().truncatedTo(ChronoUnit.MICROS).toString())
             .put("version", PROTOCOL));
   }
 

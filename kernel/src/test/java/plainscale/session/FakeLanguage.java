@@ -62,7 +62,7 @@ final class FakeLanguage implements Language {
     String first = words.length > 1 ? words[1] : "";
     String rest = words.length > 2 ? words[2] : "";
     switch (words[0]) {
-      case "say" -> outputs.stream(Stream.STDOUT, first + "\n");
+      case "say" -> outputs.stream(Stream.STDOUT, String.join(" ", first, rest).strip() + "\n");
       case "warn" -> outputs.stream(Stream.STDERR, first + "\n");
       case "show" -> outputs.display(text(rest), first);
       case "change" -> outputs.update(text(rest), first);

@@ -5,6 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.SocketException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,6 +22,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.zeromq.SocketType;
 import org.zeromq.ZContext;
 import org.zeromq.ZMQ;
@@ -52,7 +60,7 @@ class KernelServerTest {
   @Test
   void theHeartbeatEchoesBytes() {
     try (ZContext context = new ZContext()) {
-      ZMQ.Socket socket = context.createSocket(SocketType.REQ);
+      ZMQ.Socket socket = SocketFrontEnd.socket(context, SocketType.REQ);
       socket.connect(connection.endpoint(Channel.HEARTBEAT));
       for (byte[] beat : List.of(new byte[] {1, 2, 3}, new byte[0], new byte[70_000])) {
         socket.send(beat);
@@ -121,7 +129,7 @@ class KernelServerTest {
   @Test
   void aSubscriberToOneTopicIsWelcomedUnderIt() {
     try (ZContext context = new ZContext()) {
-      ZMQ.Socket socket = context.createSocket(SocketType.SUB);
+      ZMQ.Socket socket = SocketFrontEnd.socket(context, SocketType.SUB);
       socket.subscribe("stream");
       socket.connect(connection.endpoint(Channel.IOPUB));
       assertEquals("stream", socket.recvStr());
@@ -148,6 +156,32 @@ class KernelServerTest {
           Channel.SHELL, List.of(bytes, delimiter.get(0), bytes, bytes, bytes, bytes, bytes));
     }
     assertEquals("ok", front.run("say a").reply().path("status").textValue());
+  }
+
+  /** Connections that greet well and then announce a frame of nonsensical length. */
+  @ParameterizedTest
+  @ValueSource(
+      longs = {-1, Long.MIN_VALUE, Long.MIN_VALUE + 1_500_000_000, Long.MAX_VALUE, 1L << 30})
+  void aNonsensicalFrameLengthDoesNotStopTheSockets(long length) throws Exception {
+    byte[] greeting = new byte[64];
+    greeting[0] = (byte) 0xFF;
+    greeting[9] = 0x7F;
+    greeting[10] = 3;
+    System.arraycopy("NULL".getBytes(StandardCharsets.US_ASCII), 0, greeting, 12, 4);
+    byte[] frame = ByteBuffer.allocate(64).put((byte) 2).putLong(length).array();
+    for (Channel channel : Channel.values()) {
+      String port = connection.endpoint(channel).replaceFirst(".*:", "");
+      try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), Integer.parseInt(port))) {
+        socket.getOutputStream().write(greeting);
+        socket.getOutputStream().write(frame);
+        socket.getOutputStream().flush();
+        socket.shutdownOutput();
+        drain(socket);
+      }
+    }
+    try (SocketFrontEnd second = new SocketFrontEnd(connection)) {
+      assertEquals("ok", second.run("say a").reply().path("status").textValue());
+    }
   }
 
   @Test
@@ -184,6 +218,16 @@ class KernelServerTest {
         new ConnectionFile(
             ConnectionFile.Transport.IPC, "/nowhere/kernel", connection.ports(), "key");
     assertEquals(KernelServer.FAILED, KernelServer.run(ipc, FakeLanguage::new));
+  }
+
+  /** Reads until the other side closes, so that it has taken in what was sent. */
+  private static void drain(Socket socket) throws IOException {
+    socket.setSoTimeout(20_000);
+    try {
+      socket.getInputStream().transferTo(OutputStream.nullOutputStream());
+    } catch (SocketException e) {
+      // Closed the hard way.
+    }
   }
 
   private List<Header> burst(String... cells) {

@@ -29,10 +29,8 @@ final class SocketFrontEnd extends FrontEnd {
     byte[] identity = UUID.randomUUID().toString().getBytes(StandardCharsets.US_ASCII);
     for (Channel channel : List.of(Channel.SHELL, Channel.CONTROL, Channel.IOPUB)) {
       boolean publishing = channel == Channel.IOPUB;
-      ZMQ.Socket socket = context.createSocket(publishing ? SocketType.SUB : SocketType.DEALER);
+      ZMQ.Socket socket = socket(context, publishing ? SocketType.SUB : SocketType.DEALER);
       socket.setIdentity(identity);
-      socket.setLinger(0);
-      socket.setHWM(0);
       if (publishing) {
         socket.subscribe("");
       }
@@ -40,6 +38,18 @@ final class SocketFrontEnd extends FrontEnd {
       sockets.put(channel, socket);
     }
     await(message -> message.type().equals("iopub_welcome"));
+  }
+
+  /**
+   * A socket to connect with. About one connection in a hundred that jeromq 0.6.0 makes (not that
+   * it accepts) gets stuck before it is established; it is then made anew, by default after 30 s.
+   */
+  static ZMQ.Socket socket(ZContext context, SocketType type) {
+    ZMQ.Socket socket = context.createSocket(type);
+    socket.setHandshakeIvl(300);
+    socket.setLinger(0);
+    socket.setHWM(0);
+    return socket;
   }
 
   @Override
