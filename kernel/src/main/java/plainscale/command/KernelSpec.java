@@ -38,7 +38,8 @@ final class KernelSpec {
           "-Xshare:auto",
           "-XX:TieredStopAtLevel=1",
           "-XX:+UseSerialGC",
-          "-Xmx512m",
+          "-Xms16m",
+          "-Xmx256m",
           "-Xlog:disable");
 
   private final Path folder;

@@ -21,6 +21,21 @@ public final class NotationLanguage implements Language {
   private volatile boolean stop;
   private int unnamed;
 
+  /**
+   * A language with an empty sheet. The unit library and the speller load meanwhile, before the
+   * first cell wants them.
+   */
+  public NotationLanguage() {
+    Thread loading = new Thread(NotationLanguage::load, "plainscale-load");
+    loading.setDaemon(true);
+    loading.start();
+  }
+
+  private static void load() {
+    Run run = new Sheet().run("load", "given m = 1.0 ± 0.1 g\nw = m g_n in mN\nshow w in words");
+    MimeBundles.of(run.results());
+  }
+
   @Override
   public LanguageInfo info() {
     return new LanguageInfo(

@@ -87,7 +87,9 @@ public final class Evaluator implements Expr.Visitor<Quantity> {
     } catch (QuantityException e) {
       List<String> repairs = new ArrayList<>(e.repairs());
       List<String> alike =
-          scope.ofKind(left.kind()).stream().filter(n -> !n.equals(Printer.print(binary.left()))).toList();
+          scope.ofKind(left.kind()).stream()
+              .filter(n -> !n.equals(Printer.print(binary.left())))
+              .toList();
       if (repairs.isEmpty() && !left.kind().equals(right.kind()) && !alike.isEmpty()) {
         repairs.add(
             "on the right, a quantity of the kind on the left: " + String.join(", ", alike));
