@@ -1,5 +1,7 @@
 package plainscale.command;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -29,20 +31,22 @@ public final class Main implements Runnable {
 
   /** Runs the command and ends the process with its exit code. */
   public static void main(String[] arguments) {
-    System.exit(run(arguments));
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    System.exit(run(out, err, arguments));
   }
 
   /**
    * Runs the command; the kernel is started without the command line library, whose loading a front
    * end would wait for.
    */
-  static int run(String... arguments) {
+  static int run(PrintWriter out, PrintWriter err, String... arguments) {
     boolean kernel =
         arguments.length == 2 && arguments[0].equals("kernel") && !arguments[1].startsWith("-");
     if (kernel) {
       return KernelCommand.serve(arguments[1]);
     }
-    CommandLine line = new CommandLine(new Main());
+    CommandLine line = new CommandLine(new Main()).setOut(out).setErr(err);
     line.setExecutionExceptionHandler(Main::told);
     return line.execute(arguments);
   }

@@ -1,5 +1,6 @@
 package plainscale.language;
 
+import java.util.regex.Pattern;
 import plainscale.notation.Names;
 import plainscale.notation.Notation;
 import plainscale.notation.ProblemException;
@@ -8,6 +9,9 @@ import plainscale.notation.ProblemException;
 final class CompletenessCheck {
   private static final String ASKS_FOR_MORE = "+-*/^=·×±(,";
   private static final String INDENT = "  ";
+
+  /** Texts and comments, in which brackets mean nothing. */
+  private static final Pattern BESIDE = Pattern.compile("\"[^\"]*\"|#.*");
 
   private CompletenessCheck() {}
 
@@ -28,11 +32,12 @@ final class CompletenessCheck {
     if (text.isEmpty() || text.length() > Notation.LONGEST) {
       return false;
     }
-    String line = text.substring(text.lastIndexOf('\n') + 1);
-    boolean inText = line.chars().filter(c -> c == '"').count() % 2 == 1;
-    boolean comment = line.indexOf('#') >= 0;
-    boolean hangs = ASKS_FOR_MORE.indexOf(text.charAt(text.length() - 1)) >= 0;
-    return !inText && !comment && (hangs || open(line) > 0 || lastWord(line).equals("with"));
+    String line = BESIDE.matcher(text.substring(text.lastIndexOf('\n') + 1)).replaceAll("").strip();
+    if (line.isEmpty() || line.indexOf('"') >= 0) { // an open text cannot go on in the next line
+      return false;
+    }
+    boolean hangs = ASKS_FOR_MORE.indexOf(line.charAt(line.length() - 1)) >= 0;
+    return hangs || open(line) > 0 || lastWord(line).equals("with");
   }
 
   private static long open(String line) {

@@ -25,6 +25,14 @@ final class Completer {
   private static final Pattern AFTER_GIVEN_NUMBER =
       Pattern.compile("(^|\\n)given\\h[^\"\\n]*=\\h*[-\\d(][^\"\\n]*$");
 
+  /** Multiples that are used every day; all others can be written too. */
+  private static final List<String> EVERYDAY =
+      List.of(
+          "g", "kg", "mg", "µg", "m", "km", "cm", "mm", "µm", "nm", "s", "ms", "µs", "ns", "min",
+          "N", "kN", "mN", "J", "kJ", "MJ", "W", "kW", "MW", "Pa", "kPa", "hPa", "C", "mC", "µC",
+          "nC", "V", "kV", "mV", "A", "mA", "µA", "Ω", "kΩ", "MΩ", "F", "µF", "nF", "pF", "Hz",
+          "kHz", "MHz", "L", "mL", "K", "°C", "°");
+
   private final Sheet sheet;
 
   Completer(Sheet sheet) {
@@ -55,10 +63,10 @@ final class Completer {
   private List<Completion.Item> items(String prefix, String before) {
     List<Completion.Item> items = new ArrayList<>();
     if (IN_UNIT.matcher(before).find() || AFTER_GIVEN_NUMBER.matcher(before).find()) {
-      add(items, UnitTable.standard().symbols(), prefix, "unit");
+      addUnits(items, prefix);
     }
     if (AFTER_GIVEN_NUMBER.matcher(before).find()) {
-      return items;
+      return items.stream().distinct().toList();
     }
     addEntries(items, prefix);
     if (LINE_START.matcher(before).find()) {
@@ -70,6 +78,14 @@ final class Completer {
       add(items, Keywords.INNER, prefix, "keyword");
     }
     return items.stream().distinct().toList();
+  }
+
+  private static void addUnits(List<Completion.Item> items, String prefix) {
+    if (UnitTable.standard().find(prefix).isPresent()) {
+      items.add(new Completion.Item(prefix, "unit"));
+    }
+    add(items, EVERYDAY, prefix, "unit");
+    add(items, UnitTable.standard().symbols(), prefix, "unit");
   }
 
   private void addEntries(List<Completion.Item> items, String prefix) {

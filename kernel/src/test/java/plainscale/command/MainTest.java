@@ -1,0 +1,118 @@
+package plainscale.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MainTest {
+  private static final String NOTEBOOK =
+      """
+      {"nbformat": 4, "nbformat_minor": 5, "metadata": {}, "cells": [
+        {"cell_type": "markdown", "id": "a", "metadata": {}, "source": "# A small lesson"},
+        {"cell_type": "code", "id": "b", "metadata": {}, "outputs": [], "execution_count": null, "source": "%s"}]}
+      """;
+
+  @TempDir private Path folder;
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... arguments) {
+    return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), arguments);
+  }
+
+  private Path file(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  private List<Path> files(Path in) throws IOException {
+    try (Stream<Path> files = Files.list(in)) {
+      return files.toList();
+    }
+  }
+
+  @Test
+  void runPrintsTheResultsOfALesson() throws IOException {
+    Path lesson = file("small.ipynb", NOTEBOOK.formatted("given m = 2.70 g\\nw = m g_n"));
+    assertEquals(0, run("run", lesson.toString()));
+    assertTrue(out.toString().contains("w = m g_n = 0.0265 N = 26.5 mN"), out.toString());
+  }
+
+  @Test
+  void runOfALessonWithAMistakeShowsItInPlaceAndFails() throws IOException {
+    Path lesson = file("small.ipynb", NOTEBOOK.formatted("w = m g_n"));
+    assertEquals(1, run("run", lesson.toString()));
+    assertTrue(out.toString().contains("I do not know “m” in this sheet."), out.toString());
+  }
+
+  @Test
+  void handoutWithoutAFileWritesOneForEachLessonThatShips() throws IOException {
+    Path target = folder.resolve("made/here");
+    assertEquals(0, run("handout", "--out", target.toString()));
+    assertFalse(files(target).isEmpty());
+    for (Path handout : files(target)) {
+      assertTrue(Files.readString(handout).startsWith("<!DOCTYPE html>"));
+    }
+    assertTrue(out.toString().contains("no mistakes"), out.toString());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "not json | is not a notebook: it is not JSON (line 1).",
+        "[] | is not a notebook: a notebook is a JSON object.",
+        "{\"a\": 1} | is JSON but not a notebook: it does not say its nbformat.",
+        "{\"nbformat\": 3, \"worksheets\": []} | is a notebook of nbformat 3; open it in JupyterLab and save it, which makes it nbformat 4.",
+        "{\"nbformat\": 4, \"cells\": []} | has no cells; there is nothing to run.",
+      })
+  void aFileThatIsNoLessonIsOneSentence(String text, String sentence) throws IOException {
+    Path file = file("odd.ipynb", text);
+    for (String command : List.of("run", "handout")) {
+      err.getBuffer().setLength(0);
+      assertEquals(1, run(command, file.toString()));
+      assertEquals("odd.ipynb " + sentence, err.toString().strip());
+    }
+  }
+
+  @Test
+  void aPlaceThatCannotBeWrittenIsOneSentenceAndNothingIsLeftThere() throws IOException {
+    Path lesson = file("small.ipynb", NOTEBOOK.formatted("1 + 1"));
+    Path notAFolder = file("taken", "an older text");
+    assertEquals(1, run("handout", lesson.toString(), "--out", notAFolder.toString()));
+    assertEquals(1, err.toString().strip().lines().count(), err.toString());
+    assertTrue(err.toString().contains("Nothing was changed."), err.toString());
+    assertEquals("an older text", Files.readString(notAFolder));
+    assertEquals(2, files(folder).size());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"run", "handout", "install", "lab", "kernel"})
+  void helpOfEveryCommandShowsAnExample(String command) {
+    assertEquals(0, run(command, "--help"));
+    assertTrue(out.toString().contains("java -jar plainscale.jar " + command), out.toString());
+  }
+
+  @Test
+  void aMisspelledCommandGetsTheNearestOne() {
+    assertEquals(2, run("handuot"));
+    assertTrue(err.toString().contains("handout"), err.toString());
+  }
+
+  @Test
+  void aKernelWithoutItsConnectionFileIsOneLine() {
+    assertEquals(1, run("kernel", folder.resolve("none.json").toString()));
+  }
+}

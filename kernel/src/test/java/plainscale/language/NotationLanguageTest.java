@@ -1,0 +1,171 @@
+package plainscale.language;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class NotationLanguageTest {
+  private final NotationLanguage language = new NotationLanguage();
+  private final ShownOutputs outputs = new ShownOutputs();
+
+  private Outcome run(String id, String source) {
+    return language.execute(new Cell(source, Optional.of(id), false), outputs);
+  }
+
+  private MimeBundle bundle(String id) {
+    return Objects.requireNonNull(outputs.displays.get("plainscale-" + id), id);
+  }
+
+  private String shown(String id) {
+    return ShownOutputs.text(bundle(id));
+  }
+
+  @Test
+  void everyBundleHasPlainTextAndHtmlAndTexWhereThereIsMathematics() {
+    run("a", "given m = 2.70 g \"mass\"\nw = m g_n");
+    MimeBundle bundle = bundle("a");
+    assertEquals(
+        List.of("text/html", "text/latex", "text/plain"), List.copyOf(bundle.data().keySet()));
+    run("b", "say \"no mathematics\"");
+    assertFalse(bundle("b").data().containsKey("text/latex"));
+  }
+
+  @Test
+  void aChangedGivenUpdatesEveryCellThatHangsOnItInPlace() {
+    run("a", "given m = 2.00 kg");
+    run("b", "w = 2*m");
+    run("c", "say \"nothing to do with it\"");
+    run("a", "given m = 3.00 kg");
+    assertEquals(List.of("plainscale-b"), outputs.updated);
+    assertEquals("w = 2*m = 6.00 kg", shown("b"));
+  }
+
+  @Test
+  void whatCannotBeUpdatedSaysThatItIsOutOfDate() {
+    run("a", "given t = 2.0 s");
+    run("b", "f = 1/t");
+    run("a", "given t = 0.0 s");
+    assertTrue(shown("b").startsWith("Note: Out of date"), shown("b"));
+    assertTrue(shown("b").contains("dividing by zero"), shown("b"));
+  }
+
+  @Test
+  void aMistakeIsOneFailureWithSentencePlaceAndRepairAndTheRestIsShown() {
+    Outcome outcome = run("a", "given m = 2.70 g\nx = m + n");
+    Outcome.Failed failed = assertInstanceOf(Outcome.Failed.class, outcome);
+    assertEquals("NameProblem", failed.name());
+    assertEquals("I do not know “n” in this sheet.", failed.message());
+    assertEquals("  line 2: x = m + n", failed.lines().get(1));
+    assertEquals("m = 2.70 g", shown("a"));
+  }
+
+  @Test
+  void aUserExpressionIsEvaluatedWithoutChangingTheSheet() {
+    run("a", "given m = 2.70 g");
+    assertInstanceOf(Outcome.Ok.class, language.evaluate("m in kg", outputs));
+    assertInstanceOf(Outcome.Failed.class, language.evaluate("m = 3 g", outputs));
+    run("b", "show m");
+    assertEquals("m = 2.70 g", shown("b"));
+  }
+
+  @Test
+  void anInterruptStopsARunningCellAndTheNextOneRuns() throws InterruptedException {
+    StringBuilder slow = new StringBuilder("x_0 = 1.5 [m]\n");
+    for (int i = 1; i < 400; i++) {
+      slow.append("x_%d = %s\n".formatted(i, "+x_0".repeat(15).substring(1)));
+    }
+    Thread impatient =
+        new Thread(
+            () -> {
+              for (int i = 0; i < 2000; i++) {
+                language.interrupt();
+                Thread.onSpinWait();
+              }
+            });
+    impatient.start();
+    run("slow", slow.toString());
+    impatient.join();
+    assertInstanceOf(Outcome.Ok.class, run("next", "1 + 1"));
+    assertEquals("2", ShownOutputs.text(outputs.results.get(0)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'\\theta', θ",
+    "'\\Delta', Δ",
+    "'givne', ''",
+    "'contr', contrast",
+    "'w = N_', N_A",
+    "'w = sq', sqrt",
+    "'given x = 3 m', m",
+    "'show w in m', m",
+    "'x = 3 [k', kg",
+  })
+  void completionKnowsLettersWordsNamesAndUnits(String code, String first) {
+    Completion completion = language.complete(code, code.length());
+    String found = completion.items().isEmpty() ? "" : completion.items().get(0).text();
+    assertEquals(first, found);
+  }
+
+  @Test
+  void completionReplacesTheWordAndTheBackslash() {
+    Completion completion = language.complete("q = \\theta", 10);
+    assertEquals(4, completion.start());
+    assertEquals(10, completion.end());
+  }
+
+  @Test
+  void completionOffersTheSheetsOwnNamesFirst() {
+    run("a", "given mass_1 = 2.70 g\nmass_2 = mass_1");
+    List<Completion.Item> items = language.complete("x = ma", 6).items();
+    assertEquals(new Completion.Item("mass_1", "given"), items.get(0));
+    assertEquals(new Completion.Item("mass_2", "definition"), items.get(1));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "k_e, 'constant of Coulomb'", "kg, kilogram", "sqrt, 'any quantity'",
+        "contrast, 'Example: contrast'",
+    "inch, '1 inch = 0.0254 m'", "m, 'mass of a ball'", "theta, 'no value'", "c, '(exact)'",
+  })
+  void inspectionSaysWhatAWordIs(String word, String part) {
+    run("a", "given m = 2.70 g \"mass of a ball\"\nθ = asin(2)");
+    String text = language.inspect(word, 1, 0).map(ShownOutputs::text).orElse("nothing");
+    assertTrue(text.contains(part), text);
+  }
+
+  @Test
+  void inspectionOfNothingIsEmpty() {
+    assertTrue(language.inspect("2 + 2", 2, 0).isEmpty());
+    assertTrue(language.inspect("unheard_of", 3, 0).isEmpty());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"1 + 1", "given m = 3 g", "", "say \"a (\"", "x = 3 # and (", "x = 1\ny = 2"})
+  void aWholeCellIsComplete(String code) {
+    assertEquals(Completeness.Status.COMPLETE, language.completeness(code).status());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"x = (1 + 2", "x =", "x = 3 *", "contrast 2 with", "given m ="})
+  void anOpenBracketOrAnOperatorAtTheEndAsksForMore(String code) {
+    assertEquals(
+        new Completeness(Completeness.Status.INCOMPLETE, "  "), language.completeness(code));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"x = 1 + 2)", "given = 3 g", "2 3", "say \"open"})
+  void aMistakeIsInvalid(String code) {
+    assertEquals(Completeness.Status.INVALID, language.completeness(code).status());
+  }
+}
