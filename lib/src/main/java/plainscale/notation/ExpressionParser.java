@@ -114,6 +114,13 @@ final class ExpressionParser {
       return;
     }
     String left = tokens.text(before.span());
+    if (left.equals("x") && token.text().equals("10")) {
+      throw tokens.fault(
+          "The letter x does not multiply; a power of ten is written with × or with e.",
+          before.span().to(token.span()),
+          "3×10^8",
+          "3e8");
+    }
     boolean grouped =
         before instanceof Expr.Literal
             && left.matches("\\d{1,3}")
@@ -260,6 +267,11 @@ final class ExpressionParser {
   private void refuseUnknownFunction(Token token) {
     if (token.text().equals("log")) {
       throw tokens.fault("“log” is doubtful: which base?", token.span(), "ln(…)", "log10(…)");
+    }
+    String name = token.text().replaceFirst("\\d+$", "");
+    if (!name.equals(token.text()) && Functions.find(name).isPresent()) {
+      String power = name + "(…)^" + token.text().substring(name.length());
+      throw tokens.fault("The exponent of a function follows its brackets.", token.span(), power);
     }
     List<String> near = Near.to(token.text(), Functions.names(), 2);
     if (!near.isEmpty() && token.text().length() > 1) {

@@ -85,12 +85,7 @@ final class NumberScanner {
   private void refuseGlued(Span span, int to) {
     int next = span.end();
     if (next + 1 < to && source.charAt(next) == ',' && isDigit(next + 1)) {
-      String repaired = source.substring(span.start(), next) + "." + digitsFrom(next + 1, to);
-      throw fault(
-          Problem.Kind.SYNTAX,
-          "A number is written with a decimal point here, not a comma.",
-          new Span(span.start(), next + 1 + digitsFrom(next + 1, to).length()),
-          List.of(repaired));
+      throw comma(span, digitsFrom(next + 1, to));
     }
     if (next + 1 < to && source.charAt(next) == '.' && isDigit(next + 1)) {
       throw fault(
@@ -99,6 +94,23 @@ final class NumberScanner {
           new Span(span.start(), next + 1),
           List.of());
     }
+  }
+
+  private ProblemException comma(Span before, String after) {
+    String whole = source.substring(before.start(), before.end());
+    Span span = new Span(before.start(), before.end() + 1 + after.length());
+    boolean grouped = after.length() == 3 && whole.length() <= 3;
+    return grouped
+        ? fault(
+            Problem.Kind.SYNTAX,
+            "A comma in a number is doubtful.",
+            span,
+            List.of(whole + after, whole + "." + after))
+        : fault(
+            Problem.Kind.SYNTAX,
+            "A number is written with a decimal point here, not a comma.",
+            span,
+            List.of(whole + "." + after));
   }
 
   private String digitsFrom(int from, int to) {

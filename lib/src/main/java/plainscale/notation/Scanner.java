@@ -2,12 +2,37 @@ package plainscale.notation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import plainscale.units.Superscripts;
 import plainscale.units.UnitParser;
 
 /** Turns a range of the source into tokens, or says at which character it cannot. */
 final class Scanner {
-  private static final String SYMBOLS = "+-*/^()[]=,±·×⋅−<>:;|{}!.′'\\&~?$@";
+  private static final String SYMBOLS = "+-*/^()[]=,±·×⋅∙•−–÷∕<>:;|{}!.′'\\&~?$@";
+
+  /** Signs that other programs write for the same thing. */
+  private static final Map<String, String> SAME_AS =
+      Map.of("−", "-", "–", "-", "×", "·", "⋅", "·", "∙", "·", "•", "·", "÷", "/", "∕", "/");
+
+  /** Signs of print that have another form in a cell. */
+  private static final Map<String, String> WRITTEN =
+      Map.of(
+          "√",
+          "sqrt(…)",
+          "∛",
+          "cbrt(…)",
+          "½",
+          "1/2",
+          "¼",
+          "1/4",
+          "¾",
+          "3/4",
+          "⅓",
+          "1/3",
+          "≈",
+          "=",
+          "\u221E",
+          "a number");
 
   private final String source;
   private final int to;
@@ -73,7 +98,7 @@ final class Scanner {
       return string(space);
     }
     if (c <= 0xFFFF && SYMBOLS.indexOf(c) >= 0) {
-      String text = c == '−' ? "-" : c == '×' || c == '⋅' || c == '·' ? "·" : Character.toString(c);
+      String text = SAME_AS.getOrDefault(Character.toString(c), Character.toString(c));
       return new Token(Token.Type.SYMBOL, text, new Span(at, at + 1), space, null);
     }
     throw unreadable(c);
@@ -135,8 +160,9 @@ final class Scanner {
         shown
             ? "“" + Character.toString(c) + "”"
             : "a character without a sign (U+%04X)".formatted(c);
+    String repair = WRITTEN.getOrDefault(Character.toString(c), "delete it");
     return fault(
-        "I cannot read " + what + " here.", at, at + Character.charCount(c), List.of("delete it"));
+        "I cannot read " + what + " here.", at, at + Character.charCount(c), List.of(repair));
   }
 
   private static boolean isSurrogate(int c) {

@@ -66,13 +66,20 @@ final class StatementParser {
     if (token.is("=")) {
       return tokens.fault("Left of = stands one name.", start.to(token.span()), "name = formula");
     }
+    if (token.is(";")) {
+      return tokens.fault(
+          "A line holds one statement.", token.span(), "begin a new line instead of ;");
+    }
     return tokens.fault("I do not understand the line from here on.", token.span());
   }
 
   private Statement given() {
     String name = newName("given m = 2.70 g");
     if (!tokens.accept("=")) {
-      throw tokens.unexpected("after the name comes =");
+      throw tokens.fault(
+          "After the name comes = and the measured value.",
+          tokens.peek().span(),
+          "given " + name + " = …");
     }
     MeasurementParser parser = new MeasurementParser(tokens, units);
     Statement.Measurement measurement = parser.measurement();
@@ -119,7 +126,9 @@ final class StatementParser {
     boolean suspicious =
         first.type() == Token.Type.NAME
             && (second.type() == Token.Type.NAME || second.type() == Token.Type.STRING);
-    if (!suspicious || names.isQuantity(Greek.normal(first.text()))) {
+    boolean known =
+        names.isQuantity(Greek.normal(first.text())) || Functions.find(first.text()).isPresent();
+    if (!suspicious || known) {
       return;
     }
     List<String> near = Near.to(first.text(), Keywords.STATEMENTS, 1);

@@ -24,6 +24,11 @@ import plainscale.units.UnitParser;
 public final class Quantity {
   private static final UnitOfMeasure DEGREE = UnitParser.parse("°");
 
+  /**
+   * The most figures of an uncertainty that are shown as they were written (JCGM 100:2008, 7.2.6).
+   */
+  private static final int MOST_TYPED = 2;
+
   private final BigDecimal value;
   private final Kind kind;
   private final Uncertainty uncertainty;
@@ -83,8 +88,9 @@ public final class Quantity {
     double standard = uncertainty.doubleValue() * Math.abs(unit.factor().doubleValue());
     Source source = new Source(name, standard);
     BigDecimal coherent = Decimals.inRange(unit.toCoherent(value));
-    boolean samePlaces = value.scale() == uncertainty.scale(); // else it is rounded like any result
-    Shown shown = samePlaces ? new Shown(value, uncertainty, unit) : null;
+    boolean asTyped =
+        uncertainty.precision() <= MOST_TYPED; // a longer one is rounded like any result
+    Shown shown = asTyped ? Shown.toTheSamePlace(value, uncertainty, unit) : null;
     Uncertainty by = standard == 0 ? Uncertainty.NONE : Uncertainty.of(source);
     return new Quantity(coherent, unit.kind(), by, Figures.EXACT, unit, shown);
   }

@@ -11,6 +11,12 @@ import plainscale.units.UnitOfMeasure;
  */
 public record Shown(BigDecimal value, @Nullable BigDecimal uncertain, UnitOfMeasure unit) {
 
+  /** A value and its uncertainty as written, brought to the finer of their last places. */
+  static Shown toTheSamePlace(BigDecimal value, BigDecimal uncertainty, UnitOfMeasure unit) {
+    int scale = Math.max(value.scale(), uncertainty.scale());
+    return new Shown(value.setScale(scale), uncertainty.setScale(scale), unit);
+  }
+
   /** The uncertainty, if one is shown. */
   public Optional<BigDecimal> uncertainty() {
     return Optional.ofNullable(uncertain);

@@ -20,6 +20,7 @@ final class UnknownName {
       Expr.Name name, String source, Set<String> defined, Constants constants) {
     String text = name.text();
     List<String> repairs = new ArrayList<>(split(text, defined, constants));
+    repairs.addAll(raised(text, defined, constants));
     if (UnitTable.standard().find(text).isPresent()) {
       repairs.add("as a unit, after a number or in brackets: 1 [" + text + "]");
     }
@@ -49,6 +50,15 @@ final class UnknownName {
       }
     }
     return List.of();
+  }
+
+  /** {@code x2} where x is known: squared, or a name with a subscript? */
+  private static List<String> raised(String text, Set<String> defined, Constants constants) {
+    String base = text.replaceFirst("\\d+$", "");
+    String digits = text.substring(base.length());
+    return !digits.isEmpty() && isKnown(base, defined, constants)
+        ? List.of(base + "^" + digits, base + "_" + digits)
+        : List.of();
   }
 
   private static boolean isKnown(String name, Set<String> defined, Constants constants) {

@@ -34,7 +34,7 @@ public final class Near {
     if (word.length() == 1) {
       return known.equalsIgnoreCase(word);
     }
-    return distance(word, known) <= (word.length() == 2 ? 1 : 2);
+    return distance(word, known) <= (word.length() <= 3 ? 1 : 2);
   }
 
   /**

@@ -10,9 +10,15 @@ import plainscale.text.Near;
 final class NearUnits {
   /** Symbols that people write and that mean something else here, or nothing. */
   private static final Map<String, String> USUAL =
-      Map.of(
-          "in", "inch", "sec", "s", "hr", "h", "gr", "g", "Kg", "kg", "mt", "m", "amp", "A", "Cel",
-          "°C");
+      Map.ofEntries(
+          Map.entry("in", "inch"),
+          Map.entry("sec", "s"),
+          Map.entry("hr", "h"),
+          Map.entry("gr", "g"),
+          Map.entry("amp", "A"),
+          Map.entry("kmh", "km/h"),
+          Map.entry("kph", "km/h"),
+          Map.entry("cc", "cm^3"));
 
   private NearUnits() {}
 

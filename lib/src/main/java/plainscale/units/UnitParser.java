@@ -6,9 +6,9 @@ import java.util.Optional;
 
 /**
  * Reads a unit text by the usual symbols: products by space, {@code ·}, {@code *} or {@code .}, one
- * solidus (more only with brackets, as ISO 80000-1 asks), exponents as {@code ^-2} or {@code ⁻²}. A
- * text that is not of this form, such as {@code m3.kg-1.s-2} or {@code [lb_av]}, is tried as a UCUM
- * code.
+ * solidus (more only with brackets, as ISO 80000-1 asks), exponents as {@code ^-2}, {@code ⁻²} or
+ * {@code -2}. A text that is not of this form, such as {@code m3.kg-1.s-2} or {@code [lb_av]}, is
+ * tried as a UCUM code.
  *
  * <pre>{@code
  * text    := product [ "/" factor ]
@@ -176,6 +176,10 @@ public final class UnitParser {
       at++;
       return signed();
     }
+    boolean signedDigit = peek() == '-' && at + 1 < text.length() && isDigit(text.charAt(at + 1));
+    if (isDigit(peek()) || signedDigit) { // s2 and s-2, as UCUM writes them
+      return signed();
+    }
     int start = at;
     int sign = peek() == '⁻' ? -1 : 1;
     if (sign < 0) {
@@ -208,6 +212,10 @@ public final class UnitParser {
           Math.min(text.length(), start + 1));
     }
     return bounded(sign * value, start);
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
   }
 
   private int bounded(int exponent, int start) {
