@@ -18,11 +18,23 @@ import org.commonmark.renderer.text.TextContentRenderer;
  */
 final class Prose {
   private static final List<Extension> EXTENSIONS = List.of(TablesExtension.create());
-  private static final Parser PARSER = Parser.builder().extensions(EXTENSIONS).build();
+  private static final Parser PARSER =
+      Parser.builder()
+          .extensions(EXTENSIONS)
+          .customInlineContentParserFactory(new Formula.Reader())
+          .build();
   private static final HtmlRenderer HTML =
-      HtmlRenderer.builder().extensions(EXTENSIONS).escapeHtml(true).sanitizeUrls(false).build();
+      HtmlRenderer.builder()
+          .extensions(EXTENSIONS)
+          .nodeRendererFactory(new Formula.ToHtml())
+          .escapeHtml(true)
+          .sanitizeUrls(true)
+          .build();
   private static final TextContentRenderer TEXT =
-      TextContentRenderer.builder().extensions(EXTENSIONS).build();
+      TextContentRenderer.builder()
+          .extensions(EXTENSIONS)
+          .nodeRendererFactory(new Formula.ToText())
+          .build();
 
   private Prose() {}
 
