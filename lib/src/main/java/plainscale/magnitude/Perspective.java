@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import plainscale.table.Table;
 
 /**
  * One line that makes a large count graspable, from the rules in perspectives.tsv: 8.7E+12 gives
@@ -50,7 +50,9 @@ public record Perspective(Rule rule, BigDecimal times, String text, String sourc
   }
 
   private static final List<Yardstick> TABLE =
-      Tsv.read("perspectives.tsv").stream().map(Perspective::yardstick).toList();
+      Table.read(Perspective.class, "perspectives.tsv").stream()
+          .map(Perspective::yardstick)
+          .toList();
 
   /** The first rule that turns the count into a number from 2 to a million. */
   public static Optional<Perspective> of(BigDecimal count) {
@@ -70,11 +72,11 @@ public record Perspective(Rule rule, BigDecimal times, String text, String sourc
         .map(y -> y.of(count));
   }
 
-  private static Yardstick yardstick(Map<String, String> row) {
+  private static Yardstick yardstick(Table.Row row) {
     return new Yardstick(
-        Rule.valueOf(row.getOrDefault("rule", "").toUpperCase(Locale.ROOT)),
-        new BigDecimal(row.getOrDefault("size", "")),
-        row.getOrDefault("sentence", ""),
-        row.getOrDefault("source", ""));
+        Rule.valueOf(row.get("rule").toUpperCase(Locale.ROOT)),
+        new BigDecimal(row.get("size")),
+        row.get("sentence"),
+        row.get("source"));
   }
 }

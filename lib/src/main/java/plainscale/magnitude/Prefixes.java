@@ -1,17 +1,25 @@
 package plainscale.magnitude;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import java.util.Optional;
+import javax.measure.MetricPrefix;
 
 /**
- * The 24 SI prefixes and the choice among them. {@code Prefixes.choose(new BigDecimal("0.0124"))}
- * is milli. The kilogram, which has its prefix built in, is the caller's concern.
+ * The 24 SI prefixes (27th CGPM 2022, as the unit library has them) and the choice among them.
+ * {@code Prefixes.choose(new BigDecimal("0.0124"))} is milli. The kilogram, which has its prefix
+ * built in, is the caller's concern.
  */
 public final class Prefixes {
   private static final List<Prefix> ALL =
-      Tsv.read("si-prefixes.tsv").stream().map(Prefixes::prefix).toList();
+      Arrays.stream(MetricPrefix.values())
+          .map(
+              p -> new Prefix(p.getSymbol(), p.getName().toLowerCase(Locale.ROOT), p.getExponent()))
+          .sorted(Comparator.comparingInt(Prefix::power).reversed())
+          .toList();
 
   private Prefixes() {}
 
@@ -33,12 +41,5 @@ public final class Prefixes {
   public static Prefix choose(BigDecimal value) {
     long power = 3 * Math.floorDiv(PowerOfTen.of(value).exponent(), 3L);
     return ALL.stream().filter(p -> p.power() == power).findFirst().orElse(Prefix.NONE);
-  }
-
-  private static Prefix prefix(Map<String, String> row) {
-    return new Prefix(
-        row.getOrDefault("symbol", ""),
-        row.getOrDefault("name", ""),
-        Integer.parseInt(row.getOrDefault("power", "")));
   }
 }

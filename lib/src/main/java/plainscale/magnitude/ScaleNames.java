@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plainscale.table.Table;
 
 /** The named powers of ten of one scale, the smallest power first. */
 final class ScaleNames {
@@ -41,9 +42,9 @@ final class ScaleNames {
 
   private static ScaleNames load(Scale scale) {
     List<Name> names = new ArrayList<>();
-    for (Map<String, String> row : Tsv.read("scale-names.tsv")) {
-      String word = row.getOrDefault(scale.column(), "");
-      int power = Integer.parseInt(row.getOrDefault("power", ""));
+    for (Table.Row row : Table.read(ScaleNames.class, "scale-names.tsv")) {
+      String word = row.get(scale.column());
+      int power = Integer.parseInt(row.get("power"));
       if (!word.isEmpty()) {
         names.add(new Name(power, word, BigInteger.TEN.pow(power)));
       }

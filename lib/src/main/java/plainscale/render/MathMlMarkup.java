@@ -1,8 +1,6 @@
 package plainscale.render;
 
 import java.util.List;
-import java.util.stream.Collectors;
-import plainscale.units.UnitOfMeasure;
 
 /** MathML Core (W3C). */
 final class MathMlMarkup implements MathMarkup {
@@ -27,31 +25,13 @@ final class MathMlMarkup implements MathMarkup {
   }
 
   @Override
-  public String unit(UnitOfMeasure unit) {
-    String above = side(unit, 1);
-    String below = side(unit, -1);
-    if (below.isEmpty()) {
-      return "<mrow>" + above + "</mrow>";
-    }
-    long factorsBelow = unit.factors().stream().filter(f -> f.exponent() < 0).count();
-    String denominator = factorsBelow > 1 ? brackets(below) : below;
-    return "<mrow>"
-        + (above.isEmpty() ? "<mn>1</mn>" : above)
-        + "<mo lspace=\"0\" rspace=\"0\">/</mo>"
-        + denominator
-        + "</mrow>";
+  public String symbol(String symbol) {
+    return "<mi mathvariant=\"normal\">" + Html.escape(symbol) + "</mi>";
   }
 
-  private String side(UnitOfMeasure unit, int sign) {
-    return unit.factors().stream()
-        .filter(f -> f.exponent() * sign > 0)
-        .map(f -> symbol(f.symbol().text(), Math.abs(f.exponent())))
-        .collect(Collectors.joining(gap()));
-  }
-
-  private String symbol(String text, int exponent) {
-    String upright = "<mi mathvariant=\"normal\">" + Html.escape(text) + "</mi>";
-    return exponent == 1 ? upright : power(upright, number(Integer.toString(exponent)));
+  @Override
+  public String solidus() {
+    return "<mo lspace=\"0\" rspace=\"0\">/</mo>";
   }
 
   @Override

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import plainscale.notation.Greek;
-import plainscale.units.UnitOfMeasure;
 
 /** TeX as MathJax 2 and 3 both know it, without packages. */
 final class TexMarkup implements MathMarkup {
@@ -59,38 +58,21 @@ final class TexMarkup implements MathMarkup {
   }
 
   @Override
-  public String unit(UnitOfMeasure unit) {
-    String above = side(unit, 1);
-    String below = side(unit, -1);
-    if (below.isEmpty()) {
-      return "\\mathrm{" + above + "}";
-    }
-    long factorsBelow = unit.factors().stream().filter(f -> f.exponent() < 0).count();
-    return "\\mathrm{"
-        + (above.isEmpty() ? "1" : above)
-        + "/"
-        + (factorsBelow > 1 ? "(" + below + ")" : below)
-        + "}";
+  public String symbol(String symbol) {
+    String tex =
+        symbol
+            .replace("%", "\\%")
+            .replace("°", "{}^{\\circ}")
+            .replace("µ", "\\mu ")
+            .replace("Ω", "\\Omega ")
+            .replace("Å", "\\mathring{A}")
+            .replace("_", "\\_");
+    return "\\mathrm{" + tex + "}";
   }
 
-  private static String side(UnitOfMeasure unit, int sign) {
-    return unit.factors().stream()
-        .filter(f -> f.exponent() * sign > 0)
-        .map(f -> symbol(f.symbol().text()) + exponent(Math.abs(f.exponent())))
-        .collect(Collectors.joining("\\,"));
-  }
-
-  private static String exponent(int exponent) {
-    return exponent == 1 ? "" : "^{" + exponent + "}";
-  }
-
-  private static String symbol(String text) {
-    return text.replace("%", "\\%")
-        .replace("°", "{}^{\\circ}")
-        .replace("µ", "\\mu ")
-        .replace("Ω", "\\Omega ")
-        .replace("Å", "\\mathring{A}")
-        .replace("_", "\\_");
+  @Override
+  public String solidus() {
+    return "/";
   }
 
   @Override

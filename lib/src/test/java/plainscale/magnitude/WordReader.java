@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import plainscale.table.Table;
 
 /**
  * Reads English number words of the short scale, for tests of the speller. It knows nothing of the
@@ -75,9 +76,9 @@ final class WordReader {
 
   private static Map<String, BigDecimal> powers() {
     Map<String, BigDecimal> powers = new HashMap<>();
-    for (Map<String, String> row : Tsv.read("scale-names.tsv")) {
-      int power = Integer.parseInt(row.getOrDefault("power", ""));
-      powers.put(row.getOrDefault("short", ""), BigDecimal.TEN.pow(power));
+    for (Table.Row row : Table.read(WordReader.class, "scale-names.tsv")) {
+      int power = Integer.parseInt(row.get("power"));
+      powers.put(row.get("short"), BigDecimal.TEN.pow(power));
     }
     powers.remove("");
     return powers;
