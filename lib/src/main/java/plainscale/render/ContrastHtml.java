@@ -8,9 +8,7 @@ import plainscale.magnitude.Run;
 import plainscale.picture.DigitColumns;
 import plainscale.picture.MagnitudeRuler;
 import plainscale.picture.Mark;
-import plainscale.quantity.Shown;
 import plainscale.sheet.Result;
-import plainscale.units.UnitOfMeasure;
 
 /**
  * A contrast as HTML: both numbers in full digits on one decimal marker, the comparison, the ratio,
@@ -99,10 +97,10 @@ final class ContrastHtml {
   }
 
   private String power() {
-    if (contrast.ratio().orders() < 3) {
-      return "";
-    }
-    Shown ratio = new Shown(contrast.ratio().value(), null, UnitOfMeasure.ONE);
-    return " = " + medium.mathematics().apply(new Equation(medium.markup()).value(ratio));
+    boolean saysMore =
+        !ValueText.number(contrast.times()).equals(Digits.of(contrast.times().value()).text());
+    return saysMore
+        ? " = " + medium.mathematics().apply(new Equation(medium.markup()).value(contrast.times()))
+        : "";
   }
 }

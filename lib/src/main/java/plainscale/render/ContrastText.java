@@ -33,10 +33,11 @@ final class ContrastText {
     return "The %s is %s times the %s: %s.".formatted(larger, times, smaller, ratio.ordersText());
   }
 
-  /** The ratio in full digits and as a power of ten. */
-  static String digits(Ratio ratio) {
-    String digits = Digits.of(ratio.value()).text();
-    return ratio.orders() < 3 ? digits : digits + " (" + ratio.powerOfTen().text() + ")";
+  /** The ratio in full digits, and with its uncertainty as a power of ten. */
+  static String digits(Result.Contrasted contrast) {
+    String digits = Digits.of(contrast.ratio().value()).text();
+    String written = ValueText.number(contrast.times());
+    return written.equals(digits) ? digits : digits + " = " + written;
   }
 
   /** One line that makes the ratio graspable, as a sentence. */

@@ -74,7 +74,7 @@ final class TextRenderer implements Result.Visitor<String> {
         + ContrastText.comparison(contrast)
         + "\n"
         + "  ratio: "
-        + ContrastText.digits(contrast.ratio())
+        + ContrastText.digits(contrast)
         + ContrastText.perspective(contrast.ratio()).map(p -> "\n" + p).orElse("");
   }
 

@@ -1,5 +1,6 @@
 package plainscale.sheet;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
+import plainscale.quantity.ElementaryFunction;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
 import plainscale.units.Kinds;
@@ -19,6 +21,8 @@ import plainscale.units.UnitOfMeasure;
 
 /** Turns the statements of one cell into results, with the values of one wave. */
 final class Presenter implements Statement.Visitor<Result> {
+  private static final int EXACT_RATIO = 3;
+
   private final String cellId;
   private final String source;
   private final Wave wave;
@@ -139,11 +143,33 @@ final class Presenter implements Statement.Visitor<Result> {
     Format format = inOneUnit(contrast.format(), first);
     Result.Side one = side(contrast.first(), first, format);
     Result.Side other = side(contrast.second(), second, format);
-    return new Result.Contrasted(contrast.description(), one, other, ratio(one, other));
+    Shown times = Evaluator.at(source, contrast.span(), () -> times(first, second, format));
+    Ratio ratio = new Ratio(larger(one, other), smaller(one, other), times.value());
+    return new Result.Contrasted(contrast.description(), one, other, times, ratio);
   }
 
-  private static Ratio ratio(Result.Side one, Result.Side other) {
-    return Ratio.of(one.shown().value().abs(), other.shown().value().abs());
+  /**
+   * From the unrounded values, since rounding is done once; of exact numbers three figures are
+   * enough.
+   */
+  private static Shown times(Quantity first, Quantity second, Format format) {
+    Quantity one = first.in(Kinds.of(first.kind()).unit()).apply(ElementaryFunction.ABS);
+    Quantity other = second.in(Kinds.of(second.kind()).unit()).apply(ElementaryFunction.ABS);
+    boolean inOrder = one.value().compareTo(other.value()) >= 0;
+    Quantity times = inOrder ? one.over(other) : other.over(one);
+    boolean exact = times.figures().exact() && times.uncertainty().derivatives().isEmpty();
+    if (format.figures() > 0 || exact) {
+      return times.shown(format.figures() > 0 ? format.figures() : EXACT_RATIO);
+    }
+    return times.shown();
+  }
+
+  private static BigDecimal larger(Result.Side one, Result.Side other) {
+    return one.shown().value().abs().max(other.shown().value().abs());
+  }
+
+  private static BigDecimal smaller(Result.Side one, Result.Side other) {
+    return one.shown().value().abs().min(other.shown().value().abs());
   }
 
   /** Both sides in one unit: the one asked for, or the SI unit of their kind. */

@@ -45,7 +45,8 @@ public sealed interface Result {
    * Two numbers set against each other, in the same unit, and their ratio (the larger over the
    * smaller).
    */
-  record Contrasted(String title, Side first, Side second, Ratio ratio) implements Result {
+  record Contrasted(String title, Side first, Side second, Shown times, Ratio ratio)
+      implements Result {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.contrasted(this);
