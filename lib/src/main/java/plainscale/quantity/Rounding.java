@@ -15,8 +15,8 @@ final class Rounding {
   /** Figures of an exact value that does not end, such as 1/3. */
   private static final int ENDLESS = 6;
 
-  /** Digits up to which an exact value is shown whole. */
-  private static final int WHOLE = 15;
+  /** Digits up to which an exact value is shown whole; what a function gives has more. */
+  private static final int WHOLE = 12;
 
   /** Drops the last digits of the working precision, where quotients leave dust. */
   private static final MathContext WITHOUT_DUST = new MathContext(32, RoundingMode.HALF_EVEN);

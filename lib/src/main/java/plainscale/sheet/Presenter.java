@@ -139,8 +139,14 @@ final class Presenter implements Statement.Visitor<Result> {
   public Result contrast(Statement.Contrast contrast) {
     Quantity first = wave.evaluate(contrast.first(), source);
     Quantity second = wave.evaluate(contrast.second(), source);
-    refuseOtherKind(contrast, first, second);
-    Format format = inOneUnit(contrast.format(), first);
+    Format format =
+        Evaluator.at(
+            source,
+            contrast.span(),
+            () -> {
+              refuseOtherKind(contrast, first, second);
+              return inOneUnit(contrast.format(), first);
+            });
     Result.Side one = side(contrast.first(), first, format);
     Result.Side other = side(contrast.second(), second, format);
     Shown times = Evaluator.at(source, contrast.span(), () -> times(first, second, format));

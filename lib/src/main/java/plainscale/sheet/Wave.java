@@ -137,12 +137,24 @@ final class Wave implements Scope {
     return m.count() ? Quantity.number(m.value()) : Quantity.written(m.value(), m.unit());
   }
 
+  /**
+   * What has a value already, and the givens, which lean on nothing and so can be asked at any
+   * time.
+   */
   @Override
   public List<String> ofKind(Kind kind) {
-    return values.entrySet().stream()
-        .filter(value -> value.getValue().kind().equals(kind))
-        .map(Map.Entry::getKey)
+    return entries.values().stream()
+        .filter(entry -> isOfKind(entry, kind))
+        .map(Entry::name)
         .limit(5)
         .toList();
+  }
+
+  private boolean isOfKind(Entry entry, Kind kind) {
+    if (entry.statement() instanceof Statement.Given given) {
+      return given.measurement().unit().kind().equals(kind);
+    }
+    Quantity known = values.get(entry.name());
+    return known != null && known.kind().equals(kind);
   }
 }
