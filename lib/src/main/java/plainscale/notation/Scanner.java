@@ -9,6 +9,9 @@ import plainscale.units.UnitParser;
 final class Scanner {
   private static final String SYMBOLS = "+-*/^()[]=,±·×⋅−<>:;|{}!.′'\\&~?$@";
 
+  /** Longer words would make the search for what was meant slow. */
+  private static final int LONGEST_NAME = 100;
+
   private final String source;
   private final int to;
   private final NumberScanner numbers;
@@ -88,7 +91,16 @@ final class Scanner {
     while (end < to && test.test(source.codePointAt(end))) {
       end += Character.charCount(source.codePointAt(end));
     }
+    if (end - at > LONGEST_NAME) {
+      throw tooLong(end);
+    }
     return new Token(type, source.substring(at, end), new Span(at, end), space, null);
+  }
+
+  private ProblemException tooLong(int end) {
+    String sentence = "This word has more than " + LONGEST_NAME + " letters.";
+    return new ProblemException(
+        new Problem(Problem.Kind.LIMIT, sentence, source, new Span(at, end), List.of()));
   }
 
   private Token name(boolean space) {
