@@ -3,6 +3,7 @@ package plainscale.notation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import plainscale.quantity.ElementaryFunction;
 import plainscale.text.Near;
 import plainscale.units.UnitOfMeasure;
@@ -135,16 +136,19 @@ final class ExpressionParser {
 
   private Expr sign() {
     if (tokens.peek().is("-")) {
-      Token minus = tokens.next();
-      if (++depth > DEEPEST) {
-        throw tokens.fault(
-            Problem.Kind.LIMIT, "Too many signs stand here.", minus.span(), List.of());
-      }
-      Expr operand = sign();
-      depth--;
-      return new Expr.Negation(minus.span().to(operand.span()), operand);
+      return negation(this::sign);
     }
     return power();
+  }
+
+  private Expr negation(Supplier<Expr> rule) {
+    Token minus = tokens.next();
+    if (++depth > DEEPEST) {
+      throw tokens.fault(Problem.Kind.LIMIT, "Too many signs stand here.", minus.span(), List.of());
+    }
+    Expr operand = rule.get();
+    depth--;
+    return new Expr.Negation(minus.span().to(operand.span()), operand);
   }
 
   private Expr power() {
@@ -179,9 +183,7 @@ final class ExpressionParser {
       return tokens.peek().is("^") ? raised(number) : number;
     }
     if (tokens.peek().is("-")) {
-      Token minus = tokens.next();
-      Expr operand = exponent();
-      return new Expr.Negation(minus.span().to(operand.span()), operand);
+      return negation(this::exponent);
     }
     return power();
   }
@@ -301,6 +303,9 @@ final class ExpressionParser {
   }
 
   private UnitOfMeasure unitUpToBracket() {
+    if (tokens.atEnd()) {
+      throw tokens.unexpected("a unit belongs here");
+    }
     int from = tokens.peek().span().start();
     int depthInUnit = 0;
     while (!tokens.atEnd() && !(depthInUnit == 0 && tokens.peek().is(")"))) {

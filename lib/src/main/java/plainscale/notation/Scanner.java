@@ -34,6 +34,9 @@ final class Scanner {
           "\u221E",
           "a number");
 
+  /** Longer words would make the search for what was meant slow. */
+  private static final int LONGEST_NAME = 100;
+
   private final String source;
   private final int to;
   private final NumberScanner numbers;
@@ -113,7 +116,16 @@ final class Scanner {
     while (end < to && test.test(source.codePointAt(end))) {
       end += Character.charCount(source.codePointAt(end));
     }
+    if (end - at > LONGEST_NAME) {
+      throw tooLong(end);
+    }
     return new Token(type, source.substring(at, end), new Span(at, end), space, null);
+  }
+
+  private ProblemException tooLong(int end) {
+    String sentence = "This word has more than " + LONGEST_NAME + " letters.";
+    return new ProblemException(
+        new Problem(Problem.Kind.LIMIT, sentence, source, new Span(at, end), List.of()));
   }
 
   private Token name(boolean space) {

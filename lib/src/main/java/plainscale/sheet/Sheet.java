@@ -59,10 +59,12 @@ public final class Sheet {
     Constants before = constants;
     constants = chosenConstants();
     Wave wave = new Wave(entries, constants, budget);
+    Map<String, Quantity> computed =
+        wave.allValues(); // in order: a long chain is met from its start
     List<Result> results = new ArrayList<>(defined.remarks());
     results.addAll(results(cellId, cell, wave));
     List<Run.Update> updates = updates(cellId, defined.changed(), constants != before, wave);
-    values = wave.allValues();
+    values = computed;
     return new Run(results, updates, isFixed(cell));
   }
 

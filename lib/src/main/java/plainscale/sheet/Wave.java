@@ -41,7 +41,7 @@ final class Wave implements Scope {
     this.budget = budget;
   }
 
-  /** The values of all names that have one; the last thing to ask of a wave. */
+  /** The values of all names that have one, computed in the order of their definitions. */
   Map<String, Quantity> allValues() {
     for (Entry entry : entries.values()) {
       try {

@@ -136,10 +136,10 @@ public final class UnitParser {
     at++;
   }
 
-  private static List<UnitOfMeasure.Factor> power(
-      List<UnitOfMeasure.Factor> factors, int exponent) {
+  /** Bounds what brackets multiply up: the library fails on exponents of thousands. */
+  private List<UnitOfMeasure.Factor> power(List<UnitOfMeasure.Factor> factors, int exponent) {
     return factors.stream()
-        .map(f -> new UnitOfMeasure.Factor(f.symbol(), f.exponent() * exponent))
+        .map(f -> new UnitOfMeasure.Factor(f.symbol(), bounded(f.exponent() * exponent, 0)))
         .toList();
   }
 

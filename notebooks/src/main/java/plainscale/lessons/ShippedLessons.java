@@ -15,7 +15,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** The notebooks beside this class's package in the class path: whatever lies there ships. */
+/** The notebooks beside this class: whatever lies there ships. */
 public final class ShippedLessons {
   private static final String FOLDER = "/plainscale/lessons";
 
@@ -24,11 +24,11 @@ public final class ShippedLessons {
   /** The texts of the notebooks by file name, in the order of the names. */
   public static SortedMap<String, String> texts() {
     try {
-      URI folder = folder();
-      if (!folder.getScheme().equals("jar")) {
-        return texts(Path.of(folder));
+      URI self = self();
+      if (!self.getScheme().equals("jar")) {
+        return texts(Objects.requireNonNull(Path.of(self).getParent(), "a class has a folder"));
       }
-      try (FileSystem jar = FileSystems.newFileSystem(folder, Map.of())) {
+      try (FileSystem jar = FileSystems.newFileSystem(self, Map.of())) {
         return texts(jar.getPath(FOLDER));
       }
     } catch (IOException e) {
@@ -36,10 +36,11 @@ public final class ShippedLessons {
     }
   }
 
-  private static URI folder() {
+  /** The place of this class; the folder of the package may be in the class path several times. */
+  private static URI self() {
     URL url =
         Objects.requireNonNull(
-            ShippedLessons.class.getResource(FOLDER), "no lessons in the class path");
+            ShippedLessons.class.getResource("ShippedLessons.class"), "no place of a class");
     try {
       return url.toURI();
     } catch (URISyntaxException e) {
