@@ -43,17 +43,20 @@ public record Ratio(BigDecimal larger, BigDecimal smaller, BigDecimal value) {
     return PowerOfTen.of(value);
   }
 
-  /** The order of magnitude of the ratio, floor(log₁₀): 999 is two orders of magnitude. */
+  /** How many powers of ten lie between the two, to the nearest: 3 for 999, 11 for 8.35E+10. */
   public long orders() {
-    return powerOfTen().exponent();
+    return Math.round(powerOfTen().log10());
   }
 
-  /** "28 orders of magnitude", "1 order of magnitude", "less than one order of magnitude". */
+  /**
+   * "about 28 orders of magnitude", "about 1 order of magnitude", "less than one order of
+   * magnitude".
+   */
   public String ordersText() {
     long orders = orders();
     if (orders == 0) {
       return "less than one order of magnitude";
     }
-    return orders + (orders == 1 ? " order" : " orders") + " of magnitude";
+    return "about " + orders + (orders == 1 ? " order" : " orders") + " of magnitude";
   }
 }

@@ -34,10 +34,28 @@ public final class Notation {
    * @throws ProblemException with every line that cannot be read
    */
   public static List<Statement> parse(String source, Names names) {
+    List<Statement> statements = read(source, names);
+    List<Problem> problems =
+        statements.stream()
+            .filter(Statement.Unreadable.class::isInstance)
+            .map(statement -> ((Statement.Unreadable) statement).problem())
+            .toList();
+    if (!problems.isEmpty()) {
+      throw new ProblemException(problems);
+    }
+    return statements;
+  }
+
+  /**
+   * The statements of a cell, in which a line that cannot be read is a statement too: the good
+   * lines around it count.
+   *
+   * @throws ProblemException if the cell as a whole is beyond the limits
+   */
+  public static List<Statement> read(String source, Names names) {
     refuseTooLong(source);
     Names known = withOwn(source, names);
     List<Statement> statements = new ArrayList<>();
-    List<Problem> problems = new ArrayList<>();
     for (Span line : lines(source)) {
       try {
         StatementParser parser = new StatementParser(source, line, known);
@@ -45,13 +63,16 @@ public final class Notation {
           statements.add(parser.statement());
         }
       } catch (ProblemException e) {
-        problems.addAll(e.problems());
+        e.problems().forEach(problem -> statements.add(unreadable(source, line, problem)));
       }
     }
-    if (!problems.isEmpty()) {
-      throw new ProblemException(problems);
-    }
     return statements;
+  }
+
+  private static Statement unreadable(String source, Span line, Problem problem) {
+    Matcher matcher = NAMED.matcher(source.substring(line.start(), line.end()));
+    String defines = matcher.lookingAt() ? Greek.normal(matcher.group(1)) : "";
+    return new Statement.Unreadable(line, defines, problem);
   }
 
   /** A single expression, as in a request of the front end. */

@@ -67,6 +67,14 @@ public sealed interface Statement {
     }
   }
 
+  /** A line that cannot be read; {@code defines} is the name that it seems to define, or empty. */
+  record Unreadable(Span span, String defines, Problem problem) implements Statement {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.unreadable(this);
+    }
+  }
+
   /** A measured value as written; without an uncertainty its digits are its figures. */
   record Measurement(
       BigDecimal value, @Nullable BigDecimal uncertain, UnitOfMeasure unit, boolean count) {
@@ -98,5 +106,7 @@ public sealed interface Statement {
     R contrast(Contrast contrast);
 
     R constants(Constants constants);
+
+    R unreadable(Unreadable unreadable);
   }
 }

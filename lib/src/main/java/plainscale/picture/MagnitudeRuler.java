@@ -30,14 +30,16 @@ public final class MagnitudeRuler {
 
   private final String title;
   private final List<Mark> marks;
+  private final Ratio ratio;
   private final List<TextBlock> blocks;
   private final double width;
   private final PowerAxis axis;
   private final List<Shape> shapes = new ArrayList<>();
 
-  private MagnitudeRuler(String title, List<Mark> marks) {
+  private MagnitudeRuler(String title, List<Mark> marks, Optional<Ratio> ratio) {
     this.title = title;
     this.marks = marks.stream().sorted(Comparator.comparingDouble(MagnitudeRuler::power)).toList();
+    this.ratio = ratio.orElseGet(this::ofMarks);
     double share = (Theme.WIDTH - 2 * Theme.MARGIN) / marks.size() - GAP;
     this.blocks = this.marks.stream().map(m -> block(m, share)).toList();
     double needed = blocks.stream().mapToDouble(b -> b.width() + GAP).sum() + 2 * Theme.MARGIN;
@@ -50,8 +52,19 @@ public final class MagnitudeRuler {
             width - Theme.MARGIN - END);
   }
 
-  /** The ruler as a scene; the title is drawn unless it is empty. */
+  /**
+   * The ruler as a scene, its ratio taken from the marks; the title is drawn unless it is empty.
+   */
   public static Scene of(String title, List<Mark> marks) {
+    return of(title, marks, Optional.empty());
+  }
+
+  /** The ruler with a ratio that is better known than from the rounded marks. */
+  public static Scene of(String title, List<Mark> marks, Ratio ratio) {
+    return of(title, marks, Optional.of(ratio));
+  }
+
+  private static Scene of(String title, List<Mark> marks, Optional<Ratio> ratio) {
     if (marks.size() < FEWEST || marks.size() > MOST) {
       throw new IllegalArgumentException(
           "A ruler shows from two to six numbers, not " + marks.size() + ".");
@@ -59,7 +72,7 @@ public final class MagnitudeRuler {
     if (marks.stream().anyMatch(m -> m.value().signum() == 0)) {
       throw new IllegalArgumentException("Zero has no place on a ruler in powers of ten.");
     }
-    return new MagnitudeRuler(title, marks).scene();
+    return new MagnitudeRuler(title, marks, ratio).scene();
   }
 
   private static double power(Mark mark) {
@@ -141,7 +154,7 @@ public final class MagnitudeRuler {
     TextBlock said =
         TextBlock.wrapped(
             List.of(
-                new TextBlock.Line(ratio().ordersText(), Theme.VALUE),
+                new TextBlock.Line(ratio.ordersText(), Theme.VALUE),
                 new TextBlock.Line(timesText(), Theme.WORDS)),
             width - 2 * Theme.MARGIN);
     double half = said.width() / 2 + Theme.MARGIN;
@@ -160,7 +173,7 @@ public final class MagnitudeRuler {
         Shade.ACCENT);
   }
 
-  private Ratio ratio() {
+  private Ratio ofMarks() {
     BigDecimal smallest = marks.get(0).value();
     BigDecimal largest = marks.get(marks.size() - 1).value();
     int figures = Math.min(smallest.precision(), largest.precision());
@@ -168,7 +181,6 @@ public final class MagnitudeRuler {
   }
 
   private String timesText() {
-    Ratio ratio = ratio();
     if (ratio.value().compareTo(BigDecimal.ONE) == 0) {
       return "both are about the same";
     }
@@ -188,6 +200,6 @@ public final class MagnitudeRuler {
                 "; ",
                 "A ruler in powers of ten. ",
                 ". From the smallest to the largest: %s; %s."
-                    .formatted(ratio().ordersText(), timesText())));
+                    .formatted(ratio.ordersText(), timesText())));
   }
 }

@@ -17,11 +17,23 @@ public final class Decimals {
   /** Digits of a double that decimal rounding keeps; the last ones are dust of the binary form. */
   private static final MathContext DOUBLE_DIGITS = new MathContext(15, RoundingMode.HALF_EVEN);
 
+  /** A difference this many powers of ten below its terms is what rounding left. */
+  private static final int CANCELLED = 30;
+
   private Decimals() {}
 
   /** The power of ten of the first digit; zero for zero. */
   public static int exponent(BigDecimal value) {
     return value.signum() == 0 ? 0 : value.precision() - value.scale() - 1;
+  }
+
+  /**
+   * The sum; where two equal numbers cancel but for the last of the working digits, exactly zero.
+   */
+  static BigDecimal sum(BigDecimal x, BigDecimal y) {
+    BigDecimal sum = x.add(y, DIGITS);
+    boolean dust = sum.signum() != 0 && x.signum() != 0 && exponent(x) - exponent(sum) > CANCELLED;
+    return dust ? BigDecimal.ZERO : sum;
   }
 
   /**

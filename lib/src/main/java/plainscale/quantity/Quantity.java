@@ -24,11 +24,6 @@ import plainscale.units.UnitParser;
 public final class Quantity {
   private static final UnitOfMeasure DEGREE = UnitParser.parse("°");
 
-  /**
-   * The most figures of an uncertainty that are shown as they were written (JCGM 100:2008, 7.2.6).
-   */
-  private static final int MOST_TYPED = 2;
-
   private final BigDecimal value;
   private final Kind kind;
   private final Uncertainty uncertainty;
@@ -88,9 +83,7 @@ public final class Quantity {
     double standard = uncertainty.doubleValue() * Math.abs(unit.factor().doubleValue());
     Source source = new Source(name, standard);
     BigDecimal coherent = Decimals.inRange(unit.toCoherent(value));
-    boolean asTyped =
-        uncertainty.precision() <= MOST_TYPED; // a longer one is rounded like any result
-    Shown shown = asTyped ? Shown.toTheSamePlace(value, uncertainty, unit) : null;
+    Shown shown = Shown.asWritten(value, uncertainty, unit).orElse(null);
     Uncertainty by = standard == 0 ? Uncertainty.NONE : Uncertainty.of(source);
     return new Quantity(coherent, unit.kind(), by, Figures.EXACT, unit, shown);
   }
@@ -152,6 +145,9 @@ public final class Quantity {
    * in kelvins.
    */
   public Quantity in(UnitOfMeasure other) {
+    if (other.equals(unit)) {
+      return this;
+    }
     if (!kind.equals(other.kind())) {
       throw Mismatch.conversion(this, other);
     }
@@ -165,7 +161,7 @@ public final class Quantity {
       throw new QuantityException(
           UNIT,
           "You are adding two readings of a temperature scale; they have no sum.",
-          "write the difference in kelvins: 5 K instead of 5 °C");
+          "write one of them as a difference, in K");
     }
     return sum(other, 1, isReading() ? unit : other.isReading() ? other.unit : common(other));
   }
@@ -179,10 +175,7 @@ public final class Quantity {
   }
 
   private Quantity sum(Quantity other, int sign, @Nullable UnitOfMeasure in) {
-    BigDecimal result =
-        sign > 0
-            ? value.add(other.value, Decimals.DIGITS)
-            : value.subtract(other.value, Decimals.DIGITS);
+    BigDecimal result = Decimals.sum(value, sign > 0 ? other.value : other.value.negate());
     Uncertainty by = Uncertainty.combine(1, uncertainty, sign, other.uncertainty);
     return new Quantity(result, kind, by, Figures.ofSum(result, figures, other.figures), in);
   }

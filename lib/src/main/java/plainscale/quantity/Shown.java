@@ -11,10 +11,20 @@ import plainscale.units.UnitOfMeasure;
  */
 public record Shown(BigDecimal value, @Nullable BigDecimal uncertain, UnitOfMeasure unit) {
 
-  /** A value and its uncertainty as written, brought to the finer of their last places. */
-  static Shown toTheSamePlace(BigDecimal value, BigDecimal uncertainty, UnitOfMeasure unit) {
-    int scale = Math.max(value.scale(), uncertainty.scale());
-    return new Shown(value.setScale(scale), uncertainty.setScale(scale), unit);
+  /**
+   * The most figures of an uncertainty to which a shorter value is padded (JCGM 100:2008, 7.2.6).
+   */
+  private static final int MOST_PADDED = 2;
+
+  /**
+   * A value and its uncertainty as written, if they go to the same place or the value is padded by
+   * it: 3 ± 0.1 is 3.0 ± 0.1.
+   */
+  static Optional<Shown> asWritten(BigDecimal value, BigDecimal uncertainty, UnitOfMeasure unit) {
+    boolean padded = value.scale() < uncertainty.scale() && uncertainty.precision() <= MOST_PADDED;
+    return padded || value.scale() == uncertainty.scale()
+        ? Optional.of(new Shown(value.setScale(uncertainty.scale()), uncertainty, unit))
+        : Optional.empty();
   }
 
   /** The uncertainty, if one is shown. */

@@ -14,6 +14,9 @@ public final class Uncertainty {
   /** No uncertainty. */
   public static final Uncertainty NONE = new Uncertainty(Map.of());
 
+  /** Relative size below which a sum of two contributions is nothing. */
+  private static final double CANCELLED = 1e-13;
+
   private final Map<Source, Double> derivatives;
 
   private Uncertainty(Map<Source, Double> derivatives) {
@@ -42,8 +45,14 @@ public final class Uncertainty {
     }
     Map<Source, Double> sum = new LinkedHashMap<>();
     x.derivatives.forEach((source, d) -> sum.merge(source, byX * d, Double::sum));
-    y.derivatives.forEach((source, d) -> sum.merge(source, byY * d, Double::sum));
+    y.derivatives.forEach((source, d) -> sum.merge(source, byY * d, Uncertainty::sum));
     return new Uncertainty(sum);
+  }
+
+  /** What is left of two equal contributions is dust of the binary form. */
+  private static double sum(double x, double y) {
+    double sum = x + y;
+    return Math.abs(sum) < CANCELLED * Math.abs(x) ? 0 : sum;
   }
 
   /**

@@ -46,7 +46,7 @@ final class ContrastHtml {
         + power()
         + "</p>"
         + perspective
-        + medium.pictures().apply(MagnitudeRuler.of("", marks))
+        + medium.pictures().apply(MagnitudeRuler.of("", marks, contrast.ratio()))
         + "</div>";
   }
 

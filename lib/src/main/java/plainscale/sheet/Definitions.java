@@ -42,6 +42,9 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     if (statement instanceof Statement.Given given) {
       return Optional.of(given.name());
     }
+    if (statement instanceof Statement.Unreadable unreadable) {
+      return Optional.of(unreadable.defines()).filter(name -> !name.isEmpty());
+    }
     return statement instanceof Statement.Definition definition
         ? Optional.of(definition.name())
         : Optional.empty();

@@ -50,6 +50,9 @@ final class PrefixedForm {
     if (!fits || (prefix.power() == 0 && !symbol.equals("g"))) {
       return Optional.empty();
     }
+    if (moved(shown, -prefix.power()).value().scale() < 0) { // 2 × 10¹ ms is no easier than 0.02 s
+      return Optional.empty();
+    }
     return UnitTable.standard()
         .find(prefix.symbol() + symbol)
         .map(unit -> inUnit(moved(shown, -prefix.power()), unit));

@@ -145,7 +145,7 @@ final class Presenter implements Statement.Visitor<Result> {
             contrast.span(),
             () -> {
               refuseOtherKind(contrast, first, second);
-              return inOneUnit(contrast.format(), first);
+              return inOneUnit(contrast.format(), first, second);
             });
     Result.Side one = side(contrast.first(), first, format);
     Result.Side other = side(contrast.second(), second, format);
@@ -178,9 +178,15 @@ final class Presenter implements Statement.Visitor<Result> {
     return one.shown().value().abs().min(other.shown().value().abs());
   }
 
-  /** Both sides in one unit: the one asked for, or the SI unit of their kind. */
-  private static Format inOneUnit(Format format, Quantity first) {
-    UnitOfMeasure unit = format.unit().orElseGet(() -> Kinds.of(first.kind()).unit());
+  /**
+   * Both sides in one unit: the one asked for, the one that both are written in, or the SI unit of
+   * their kind.
+   */
+  private static Format inOneUnit(Format format, Quantity first, Quantity second) {
+    Optional<UnitOfMeasure> common =
+        first.unit().filter(unit -> !unit.isScale() && second.unit().equals(first.unit()));
+    UnitOfMeasure unit =
+        format.unit().or(() -> common).orElseGet(() -> Kinds.of(first.kind()).unit());
     return new Format(unit, format.style(), format.figures());
   }
 
@@ -214,5 +220,10 @@ final class Presenter implements Statement.Visitor<Result> {
             ? "Constants: the rounded values of school books, with their figures."
             : "Constants: CODATA 2022, with uncertainties.";
     return new Result.Noted(words);
+  }
+
+  @Override
+  public Result unreadable(Statement.Unreadable unreadable) {
+    return new Result.Mistaken(unreadable.problem());
   }
 }

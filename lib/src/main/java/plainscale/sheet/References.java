@@ -68,6 +68,11 @@ final class References implements Statement.Visitor<Stream<String>> {
     return Stream.empty();
   }
 
+  @Override
+  public Stream<String> unreadable(Statement.Unreadable unreadable) {
+    return Stream.of(unreadable.defines());
+  }
+
   private static Stream<String> names(Expr expr) {
     return expr.accept(new ExprNames());
   }

@@ -44,7 +44,7 @@ public final class Sheet {
   /** Runs a cell; a mistake of its author is among the results, never thrown. */
   public synchronized Run run(String cellId, String source, Budget budget) {
     try {
-      List<Statement> statements = Notation.parse(source, namesWithout(cellId));
+      List<Statement> statements = Notation.read(source, namesWithout(cellId));
       return run(cellId, new Cell(source, statements), budget);
     } catch (ProblemException e) {
       return new Run(mistakes(e), List.of(), false);

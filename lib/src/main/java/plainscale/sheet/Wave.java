@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import plainscale.algebra.Budget;
 import plainscale.algebra.Evaluator;
@@ -27,6 +28,8 @@ import plainscale.units.UnitOfMeasure;
  */
 final class Wave implements Scope {
   private static final int LONGEST_CHAIN = 200;
+  private static final Pattern ELSEWHERE =
+      Pattern.compile("^“[^”]*” has a mistake in another cell: ");
 
   private final Map<String, Entry> entries;
   private final Constants constants;
@@ -68,7 +71,26 @@ final class Wave implements Scope {
           .orElseThrow(() -> UnknownName.problem(name, source, entries.keySet(), constants))
           .quantity();
     }
-    return value(entry, name.span(), source);
+    try {
+      return value(entry, name.span(), source);
+    } catch (ProblemException e) {
+      throw seenFrom(e, entry, name, source);
+    }
+  }
+
+  /**
+   * A mistake in another cell is told at the name that leans on it, not with that cell's line
+   * numbers.
+   */
+  private static ProblemException seenFrom(
+      ProblemException e, Entry entry, Expr.Name name, String source) {
+    Problem root = e.problems().get(0);
+    if (entry.source().equals(source) || root.source().equals(source)) {
+      return e;
+    }
+    String cause = ELSEWHERE.matcher(root.sentence()).replaceFirst("");
+    String sentence = "“" + name.text() + "” has a mistake in another cell: " + cause;
+    return problem(root.kind(), sentence, source, name.span(), List.of());
   }
 
   private Quantity value(Entry entry, Span span, String source) {
@@ -118,6 +140,9 @@ final class Wave implements Scope {
     Statement statement = entry.statement();
     if (statement instanceof Statement.Given given) {
       return Evaluator.at(entry.source(), given.span(), () -> measured(given));
+    }
+    if (statement instanceof Statement.Unreadable unreadable) {
+      throw new ProblemException(unreadable.problem());
     }
     Statement.Definition definition = (Statement.Definition) statement;
     Quantity value = evaluate(definition.formula(), entry.source());

@@ -1,7 +1,9 @@
 package plainscale.units;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.MetricPrefix;
 
 /**
@@ -22,7 +24,9 @@ record Prefix(String text, MetricPrefix metric) {
   }
 
   private static Optional<Prefix> of(String first) {
-    if (first.equals("μ") || first.equals("µ")) {
+    if (first.equals("μ")
+        || first.equals("µ")
+        || first.equals("u")) { // the letter u is the ASCII form
       return Optional.of(
           new Prefix("µ", MetricPrefix.MICRO)); // Greek letter and micro sign are both in use
     }
@@ -35,6 +39,24 @@ record Prefix(String text, MetricPrefix metric) {
   }
 
   String name() {
+    return name(metric);
+  }
+
+  /** The names of all prefixes, as in "kilo". */
+  static Stream<String> names() {
+    return Arrays.stream(MetricPrefix.values()).map(Prefix::name);
+  }
+
+  /** The symbol of the prefix with that name; nothing for no name. */
+  static String symbol(String name) {
+    return Arrays.stream(MetricPrefix.values())
+        .filter(metric -> name(metric).equals(name))
+        .map(MetricPrefix::getSymbol)
+        .findFirst()
+        .orElse("");
+  }
+
+  private static String name(MetricPrefix metric) {
     return metric.getName().toLowerCase(Locale.ROOT);
   }
 }

@@ -2,6 +2,7 @@ package plainscale.units;
 
 import java.util.Optional;
 import javax.measure.Unit;
+import javax.measure.UnitConverter;
 import javax.measure.format.UnitFormat;
 import systems.uom.ucum.format.UCUMFormat;
 
@@ -18,10 +19,17 @@ final class Ucum {
     return Holder.FORMAT.parse(code);
   }
 
-  /** The unit of a text that may be a code. */
+  /**
+   * The unit of a text that may be a code. Only codes with brackets are tried: others are either
+   * written by our own symbols too, or so rare (the phot, ph) that a slip is likelier.
+   */
   static Optional<Unit<?>> find(String text) {
+    if (text.indexOf('[') < 0) {
+      return Optional.empty();
+    }
     try {
-      return Optional.of(parse(text));
+      Unit<?> unit = parse(text);
+      return isProportional(unit) ? Optional.of(unit) : Optional.empty();
     } catch (RuntimeException notACode) {
       return Optional.empty();
     } catch (Error scannerFailed) {
@@ -32,5 +40,15 @@ final class Ucum {
       }
       return Optional.empty();
     }
+  }
+
+  /** Logarithmic units (the bel) have no factor and cannot be computed with. */
+  @SuppressWarnings({"unchecked", "rawtypes"})
+  private static boolean isProportional(Unit<?> unit) {
+    UnitConverter converter = ((Unit) unit).getConverterTo(unit.getSystemUnit());
+    double zero = converter.convert(0.0);
+    double one = converter.convert(1.0) - zero;
+    double two = converter.convert(2.0) - zero;
+    return Math.abs(two - 2 * one) <= 1e-9 * Math.abs(one) && one != 0;
   }
 }

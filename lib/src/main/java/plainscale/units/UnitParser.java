@@ -54,6 +54,7 @@ public final class UnitParser {
 
   private static List<UnitOfMeasure.Factor> checked(
       List<UnitOfMeasure.Factor> factors, String text) {
+    refuseMetresPerSecond(factors, text);
     boolean many = factors.size() > 1 || factors.stream().anyMatch(f -> f.exponent() != 1);
     for (UnitOfMeasure.Factor factor : factors) {
       boolean scale =
@@ -66,6 +67,24 @@ public final class UnitParser {
       }
     }
     return factors;
+  }
+
+  /** {@code ms^-1} is per millisecond, and nearly always meant as metres per second. */
+  private static void refuseMetresPerSecond(List<UnitOfMeasure.Factor> factors, String text) {
+    boolean doubtful =
+        factors.size() == 1
+            && factors.get(0).symbol().text().equals("ms")
+            && factors.get(0).exponent() < 0;
+    if (doubtful) {
+      String exponent = text.strip().substring(2);
+      throw new UnitException(
+          "“" + text.strip() + "” is doubtful: per millisecond, or metres per second?",
+          0,
+          text.length(),
+          List.of(
+              "m s" + exponent,
+              "1/ms" + (factors.get(0).exponent() == -1 ? "" : "^" + -factors.get(0).exponent())));
+    }
   }
 
   private List<UnitOfMeasure.Factor> whole() {
@@ -153,8 +172,12 @@ public final class UnitParser {
   }
 
   private UnitException unknown(String name, int start) {
+    if (name.isEmpty() && start < text.length()) {
+      return fault(
+          "I cannot read “" + text.substring(start) + "” as part of a unit.", start, text.length());
+    }
     if (name.isEmpty()) {
-      return fault("A unit is missing here.", start, Math.min(text.length(), start + 1));
+      return fault("A unit is missing here.", start, start);
     }
     List<String> near = NearUnits.of(name);
     return new UnitException("I do not know the unit “" + name + "”.", start, at, near);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.measure.Unit;
 import plainscale.table.Table;
 import tech.units.indriya.function.MultiplyConverter;
@@ -46,12 +47,20 @@ public final class UnitTable {
     return rows.values().stream().distinct().map(row -> row.get("symbol")).toList();
   }
 
-  /** The symbol of the unit with that English name, in one or in many. */
+  /** The symbol of the unit with that English name, in one or in many, with or without a prefix. */
   Optional<String> byName(String name) {
     return rows.values().stream()
-        .filter(row -> row.get("name").equals(name) || row.get("plural").equals(name))
-        .map(row -> row.get("symbol"))
+        .flatMap(
+            row ->
+                Stream.concat(
+                        Stream.of(""), Prefix.names().filter(p -> row.get("prefixes").equals("si")))
+                    .filter(prefix -> named(prefix, row, name))
+                    .map(prefix -> Prefix.symbol(prefix) + row.get("symbol")))
         .findFirst();
+  }
+
+  private static boolean named(String prefix, Table.Row row, String name) {
+    return name.equals(prefix + row.get("name")) || name.equals(prefix + row.get("plural"));
   }
 
   private Optional<UnitSymbol> look(String symbol) {

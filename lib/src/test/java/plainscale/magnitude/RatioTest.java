@@ -51,17 +51,18 @@ class RatioTest {
     assertEquals("29 octillion", ratio.words(Words.ENGLISH).text());
     assertEquals("2.9 × 10²⁸", ratio.powerOfTen().text());
     assertEquals(29, ratio.digits(DigitStyle.SI).integerPlaces());
-    assertEquals("28 orders of magnitude", ratio.ordersText());
+    assertEquals("about 28 orders of magnitude", ratio.ordersText());
     assertEquals(number("8.7E+12"), ratio.larger());
   }
 
   @ParameterizedTest
   @CsvSource({
-    "9.99, less than one order of magnitude",
-    "10, 1 order of magnitude",
-    "999, 2 orders of magnitude"
+    "3.1, less than one order of magnitude",
+    "9.99, about 1 order of magnitude",
+    "10, about 1 order of magnitude",
+    "999, about 3 orders of magnitude"
   })
-  void ordersAreCountedDown(String value, String text) {
+  void ordersAreCountedToTheNearest(String value, String text) {
     assertEquals(text, Ratio.of(number(value), BigDecimal.ONE, 3).ordersText());
   }
 
