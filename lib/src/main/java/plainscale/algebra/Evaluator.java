@@ -84,6 +84,8 @@ public final class Evaluator implements Expr.Visitor<Quantity> {
   private Quantity sum(Expr.Binary binary, Quantity left, Quantity right, Supplier<Quantity> sum) {
     try {
       return sum.get();
+    } catch (UnitException e) {
+      throw problem(e, source, binary.at());
     } catch (QuantityException e) {
       List<String> repairs = new ArrayList<>(e.repairs());
       List<String> alike =
@@ -127,10 +129,14 @@ public final class Evaluator implements Expr.Visitor<Quantity> {
     } catch (QuantityException e) {
       throw problem(e, source, span, e.repairs());
     } catch (UnitException e) {
-      String sentence = String.valueOf(e.getMessage());
-      throw new ProblemException(
-          new Problem(Problem.Kind.UNIT, sentence, source, span, e.repairs()));
+      throw problem(e, source, span);
     }
+  }
+
+  private static ProblemException problem(UnitException e, String source, Span span) {
+    String sentence = String.valueOf(e.getMessage());
+    return new ProblemException(
+        new Problem(Problem.Kind.UNIT, sentence, source, span, e.repairs()));
   }
 
   private ProblemException problem(QuantityException e, Span span, List<String> repairs) {
