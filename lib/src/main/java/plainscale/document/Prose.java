@@ -5,11 +5,14 @@ import java.util.Map;
 import org.commonmark.Extension;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Code;
 import org.commonmark.node.Image;
 import org.commonmark.node.Node;
 import org.commonmark.node.Text;
 import org.commonmark.parser.Parser;
+import org.commonmark.renderer.html.DefaultUrlSanitizer;
 import org.commonmark.renderer.html.HtmlRenderer;
+import org.commonmark.renderer.html.UrlSanitizer;
 import org.commonmark.renderer.text.TextContentRenderer;
 
 /**
@@ -29,6 +32,7 @@ final class Prose {
           .nodeRendererFactory(new Formula.ToHtml())
           .escapeHtml(true)
           .sanitizeUrls(true)
+          .urlSanitizer(new Addresses())
           .build();
   private static final TextContentRenderer TEXT =
       TextContentRenderer.builder()
@@ -68,9 +72,39 @@ final class Prose {
     }
 
     private static String alternative(Image image) {
-      return image.getFirstChild() instanceof Text text
-          ? text.getLiteral()
-          : image.getDestination();
+      Words words = new Words();
+      image.accept(words);
+      return words.text.length() > 0 ? words.text.toString() : image.getDestination();
+    }
+  }
+
+  private static final class Words extends AbstractVisitor {
+    private final StringBuilder text = new StringBuilder();
+
+    @Override
+    public void visit(Text words) {
+      text.append(words.getLiteral());
+    }
+
+    @Override
+    public void visit(Code code) {
+      text.append(code.getLiteral());
+    }
+  }
+
+  /** A link leads to a page, a mail address or a place in this page, and runs nothing. */
+  private static final class Addresses implements UrlSanitizer {
+    private final UrlSanitizer pages = new DefaultUrlSanitizer(List.of("http", "https", "mailto"));
+
+    @Override
+    public String sanitizeLinkUrl(String url) {
+      return pages.sanitizeLinkUrl(url);
+    }
+
+    /** {@link OwnPictures} has left pictures that are in the page, and no others. */
+    @Override
+    public String sanitizeImageUrl(String url) {
+      return url;
     }
   }
 }

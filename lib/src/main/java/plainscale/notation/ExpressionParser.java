@@ -51,6 +51,9 @@ final class ExpressionParser {
       left = new Expr.Binary(left.span().to(right.span()), operator, left, right, sign.span());
     }
     depth--;
+    if (tokens.peek().is("±")) {
+      throw uncertaintyInFormula(tokens.peek().span());
+    }
     return left;
   }
 
@@ -69,22 +72,27 @@ final class ExpressionParser {
 
   private Expr product() {
     List<Solidus.Part> parts = new ArrayList<>();
-    parts.add(new Solidus.Part(Optional.empty(), tokens.peek().span(), sign()));
+    parts.add(part(Optional.empty(), tokens.peek().span(), this::sign));
     while (true) {
       Token token = tokens.peek();
       if (token.is("*") || token.is("·") || token.is("/")) {
         tokens.next();
         Expr.Operator operator = token.is("/") ? Expr.Operator.OVER : Expr.Operator.TIMES;
-        parts.add(
-            new Solidus.Part(Optional.of(operator), token.span(), factorAfter(operator, parts)));
+        parts.add(part(Optional.of(operator), token.span(), () -> factorAfter(operator, parts)));
       } else if (startsFactor(token)) {
         Span gap = new Span(/* start= */ tokens.last().end(), /* end= */ token.span().start());
-        refuseNumberAfterSpace(token, parts.get(parts.size() - 1).factor());
-        parts.add(new Solidus.Part(Optional.of(Expr.Operator.TIMES), gap, sign()));
+        refuseNumberAfterSpace(token, parts.get(parts.size() - 1));
+        parts.add(part(Optional.of(Expr.Operator.TIMES), gap, this::sign));
       } else {
         return Solidus.join(parts, tokens);
       }
     }
+  }
+
+  private Solidus.Part part(Optional<Expr.Operator> operator, Span at, Supplier<Expr> rule) {
+    Span from = tokens.peek().span();
+    Expr factor = rule.get();
+    return new Solidus.Part(operator, at, factor, from.to(tokens.last()));
   }
 
   /** The lower number of a plain fraction takes no unit: in {@code 1/2 m v^2} the m is a factor. */
@@ -110,26 +118,26 @@ final class ExpressionParser {
     };
   }
 
-  private void refuseNumberAfterSpace(Token token, Expr before) {
+  private void refuseNumberAfterSpace(Token token, Solidus.Part before) {
     if (token.type() != Token.Type.NUMBER) {
       return;
     }
-    String left = tokens.text(before.span());
+    String left = tokens.text(before.written());
     if (left.equals("x") && token.text().equals("10")) {
       throw tokens.fault(
           "The letter x does not multiply; a power of ten is written with × or with e.",
-          before.span().to(token.span()),
+          before.written().to(token.span()),
           "3×10^8",
           "3e8");
     }
     boolean grouped =
-        before instanceof Expr.Literal
+        before.factor() instanceof Expr.Literal
             && left.matches("\\d{1,3}")
             && token.text().matches("\\d{3}(\\D.*)?");
     String second = grouped ? left + token.text() : left + "^" + token.text();
     throw tokens.fault(
         "A number after a space is doubtful.",
-        before.span().to(token.span()),
+        before.written().to(token.span()),
         left + "*" + token.text(),
         second);
   }
@@ -289,9 +297,6 @@ final class ExpressionParser {
     if (tokens.acceptWord("in")) {
       UnitOfMeasure unit = unitUpToBracket();
       inner = new Expr.Conversion(inner.span().to(tokens.last()), inner, unit);
-    }
-    if (tokens.peek().is("±")) {
-      throw uncertaintyInFormula(tokens.peek().span());
     }
     if (!tokens.accept(")")) {
       if (tokens.atEnd()) {

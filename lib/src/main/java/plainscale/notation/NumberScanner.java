@@ -11,13 +11,16 @@ import plainscale.units.Superscripts;
  * {@code 3.0×10⁻⁹}, {@code 3.0·10^-9}, {@code 2.70(5)}, {@code 6.67430(15)e-11}.
  */
 final class NumberScanner {
-  private static final String GROUP = "(?:[\\u00A0\\u2009\\u202F]\\d{3})*";
+  private static final String SPACE = "[\\u00A0\\u2009\\u202F]";
+  private static final String GROUP = "(?:" + SPACE + "\\d{3})*";
+  private static final String SHORT_GROUP = "(?:" + SPACE + "\\d{1,2}(?!\\d))?";
   private static final Pattern NUMBER =
       Pattern.compile(
           "(?<whole>\\d+"
               + GROUP
               + ")(?<part>\\.\\d+"
               + GROUP
+              + SHORT_GROUP
               + "|\\.(?![\\d.]))?"
               + "(?:\\((?<concise>\\d{1,6})\\))?"
               + "(?<exponent>[eE][+-]?\\d+|\\h?[×·⋅]\\h?10(?:\\^[-−+]?\\d+|[⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))?");
@@ -61,7 +64,7 @@ final class NumberScanner {
   }
 
   private static String digits(String text) {
-    return text.replaceAll("[\\u00A0\\u2009\\u202F]", "");
+    return text.replaceAll(SPACE, "");
   }
 
   private int power(String exponent, Span span) {

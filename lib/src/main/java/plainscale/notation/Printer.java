@@ -1,7 +1,9 @@
 package plainscale.notation;
 
 import java.math.BigDecimal;
+import plainscale.units.Superscripts;
 import plainscale.units.UnitOfMeasure;
+import plainscale.units.UnitParser;
 
 /**
  * Expressions back to text that the parser reads as the same expression (in a sheet where no unit
@@ -68,8 +70,16 @@ public final class Printer implements Expr.Visitor<String> {
     if (text.equals("°")) {
       return text;
     }
-    boolean simple = text.chars().noneMatch(c -> c == '/' || c == '·');
-    return simple ? " " + text : " [" + text + "]";
+    boolean simple = !text.isEmpty() && text.codePoints().allMatch(Printer::isUnitWord);
+    return simple ? " " + text : " [" + bracketed(unit) + "]";
+  }
+
+  private static boolean isUnitWord(int c) {
+    return UnitParser.isSymbolPart(c) || Superscripts.digit(c) >= 0;
+  }
+
+  private static String bracketed(UnitOfMeasure unit) {
+    return unit.text().isEmpty() ? "1" : unit.text();
   }
 
   @Override
@@ -79,7 +89,7 @@ public final class Printer implements Expr.Visitor<String> {
 
   @Override
   public String negation(Expr.Negation negation) {
-    return "-" + above(Level.PRODUCT, negation.operand());
+    return "-" + above(Level.POWER, negation.operand());
   }
 
   @Override
@@ -87,12 +97,18 @@ public final class Printer implements Expr.Visitor<String> {
     Expr left = binary.left();
     Expr right = binary.right();
     return switch (binary.operator()) {
-      case PLUS -> print(left) + " + " + above(Level.PRODUCT, right);
-      case MINUS -> print(left) + " - " + above(Level.PRODUCT, right);
-      case TIMES -> factor(left) + times(left, right) + factor(right);
-      case OVER -> dividend(left) + "/" + divisor(right);
-      case POWER -> above(Level.ATOM, left) + "^" + above(Level.ATOM, right);
+      case PLUS -> print(left) + " + " + unsigned(above(Level.PRODUCT, right));
+      case MINUS -> print(left) + " - " + unsigned(above(Level.PRODUCT, right));
+      case TIMES -> leading(left) + times(left, right) + second(right);
+      case OVER -> dividend(left, right) + "/" + divisor(right);
+      case POWER -> above(Level.ATOM, left) + "^" + exponent(right);
     };
+  }
+
+  private static String exponent(Expr expr) {
+    boolean negative =
+        expr instanceof Expr.Negation n && Solidus.isPlainNumber(n.operand()); // x^-2
+    return negative ? print(expr) : above(Level.ATOM, expr);
   }
 
   /** A quotient inside a product is bracketed, since nothing may follow a solidus. */
@@ -101,9 +117,37 @@ public final class Printer implements Expr.Visitor<String> {
     return quotient ? "(" + print(expr) + ")" : above(Level.PRODUCT, expr);
   }
 
-  /** A unit next to a solidus would run on into it. */
-  private static String dividend(Expr expr) {
-    return hasUnit(expr) ? "(" + print(expr) + ")" : factor(expr);
+  /** The first factor may keep its sign: {@code -a b} is read as {@code (-a) b}. */
+  private static String leading(Expr expr) {
+    return expr instanceof Expr.Negation ? print(expr) : factor(expr);
+  }
+
+  private static String second(Expr expr) {
+    return isProduct(expr) ? "(" + print(expr) + ")" : unsigned(factor(expr));
+  }
+
+  private static String unsigned(String text) {
+    return text.startsWith("-") ? "(" + text + ")" : text;
+  }
+
+  /**
+   * A unit next to a solidus would run on into it, and in {@code x*2/3} the fraction would be a
+   * factor.
+   */
+  private static String dividend(Expr expr, Expr divisor) {
+    boolean fraction =
+        isProduct(expr)
+            && Solidus.isPlainNumber(lastFactor(expr))
+            && Solidus.isPlainNumber(divisor);
+    return fraction || hasUnit(expr) ? "(" + print(expr) + ")" : leading(expr);
+  }
+
+  private static boolean isProduct(Expr expr) {
+    return expr instanceof Expr.Binary binary && binary.operator() == Expr.Operator.TIMES;
+  }
+
+  private static Expr lastFactor(Expr expr) {
+    return isProduct(expr) ? ((Expr.Binary) expr).right() : expr;
   }
 
   private static String divisor(Expr expr) {
@@ -115,10 +159,11 @@ public final class Printer implements Expr.Visitor<String> {
   }
 
   private static String times(Expr left, Expr right) {
-    String before = factor(left);
+    String before = leading(left);
     boolean afterNumber =
-        Character.isDigit(before.charAt(before.length() - 1)) || left instanceof Expr.Literal;
-    boolean beforeNumber = Character.isDigit(factor(right).charAt(0));
+        Character.isDigit(before.charAt(before.length() - 1))
+            || lastFactor(left) instanceof Expr.Literal;
+    boolean beforeNumber = Character.isDigit(second(right).charAt(0));
     return afterNumber || beforeNumber ? "*" : " ";
   }
 
@@ -129,11 +174,15 @@ public final class Printer implements Expr.Visitor<String> {
 
   @Override
   public String inUnits(Expr.InUnits inUnits) {
-    return above(Level.ATOM, inUnits.operand()) + " [" + inUnits.unit().text() + "]";
+    Expr operand = inUnits.operand();
+    // Without brackets the unit would be the number's own, and the figures as written would count.
+    boolean number = Solidus.isPlainNumber(operand);
+    String text = number ? "(" + print(operand) + ")" : above(Level.ATOM, operand);
+    return text + " [" + bracketed(inUnits.unit()) + "]";
   }
 
   @Override
   public String conversion(Expr.Conversion conversion) {
-    return "(" + print(conversion.operand()) + " in " + conversion.unit().text() + ")";
+    return "(" + print(conversion.operand()) + " in " + bracketed(conversion.unit()) + ")";
   }
 }

@@ -12,8 +12,11 @@ import java.util.Optional;
 final class Solidus {
   private Solidus() {}
 
-  /** A factor and the operator before it; the first has none. */
-  record Part(Optional<Expr.Operator> operator, Span at, Expr factor) {
+  /**
+   * A factor and the operator before it; the first has none. {@code written}: its place with the
+   * brackets around it.
+   */
+  record Part(Optional<Expr.Operator> operator, Span at, Expr factor, Span written) {
     boolean over() {
       return operator.equals(Optional.of(Expr.Operator.OVER));
     }
@@ -49,15 +52,19 @@ final class Solidus {
 
   private static List<Part> numberFractions(List<Part> parts) {
     List<Part> joined = new ArrayList<>();
-    for (Part part : parts) {
+    for (int i = 0; i < parts.size(); i++) {
+      Part part = parts.get(i);
       int last = joined.size() - 1;
+      boolean goesOn = i + 1 < parts.size() && parts.get(i + 1).over(); // 1/2/v is doubtful
       if (part.over()
+          && !goesOn
           && isPlainNumber(part.factor())
           && isPlainNumber(joined.get(last).factor())
           && !joined.get(last).over()) {
         Part numerator = joined.get(last);
-        joined.set(
-            last, new Part(numerator.operator(), numerator.at(), binary(numerator.factor(), part)));
+        Expr fraction = binary(numerator.factor(), part);
+        Span written = numerator.written().to(part.written());
+        joined.set(last, new Part(numerator.operator(), numerator.at(), fraction, written));
       } else {
         joined.add(part);
       }
@@ -71,11 +78,11 @@ final class Solidus {
   }
 
   private static ProblemException doubtful(List<Part> parts, int solidus, Tokens tokens) {
-    Span before = parts.get(0).factor().span().to(parts.get(solidus - 1).factor().span());
+    Span before = parts.get(0).written().to(parts.get(solidus - 1).written());
     String above = tokens.text(before);
-    String below = tokens.text(parts.get(solidus).factor().span());
+    String below = tokens.text(parts.get(solidus).written());
     Part next = parts.get(solidus + 1);
-    Span rest = next.factor().span().to(parts.get(parts.size() - 1).factor().span());
+    Span rest = next.written().to(parts.get(parts.size() - 1).written());
     String then = tokens.text(rest);
     Span whole = before.to(rest);
     String sentence = "“" + tokens.text(whole) + "” is doubtful: what is below the line?";

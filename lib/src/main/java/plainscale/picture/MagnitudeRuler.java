@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import plainscale.magnitude.PowerOfTen;
 import plainscale.magnitude.Ratio;
 import plainscale.magnitude.Words;

@@ -137,6 +137,10 @@ final class Presenter implements Statement.Visitor<Result> {
 
   @Override
   public Result contrast(Statement.Contrast contrast) {
+    return Evaluator.at(source, contrast.span(), () -> contrasted(contrast));
+  }
+
+  private Result contrasted(Statement.Contrast contrast) {
     Quantity first = wave.evaluate(contrast.first(), source);
     Quantity second = wave.evaluate(contrast.second(), source);
     Format format =

@@ -215,6 +215,8 @@ class HostileInputTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
+        "sqrt(2 [m])",
+        "x = sqrt(2 [m])\nx + 1\n1 + x\nx - 1 [s]\nshow x in m\nx^x\nsin(x)\ncontrast x with x\ncontrast 1 with x",
         "1/0",
         "0/0",
         "1/(x - x)\nx = 3",
