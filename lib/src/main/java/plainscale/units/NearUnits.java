@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import plainscale.text.Near;
 
 /** Units that a wrong unit text may have meant. */
@@ -26,9 +27,7 @@ final class NearUnits {
     List<String> near = new ArrayList<>();
     UnitTable table = UnitTable.standard();
     String lower = wrong.toLowerCase(Locale.ROOT);
-    if (USUAL.containsKey(wrong)) {
-      near.add(USUAL.getOrDefault(wrong, wrong));
-    }
+    Optional.ofNullable(USUAL.getOrDefault(wrong, USUAL.get(lower))).ifPresent(near::add);
     table.byName(lower).ifPresent(near::add);
     table.find(lower).map(UnitSymbol::text).ifPresent(near::add);
     near.addAll(Near.to(wrong, table.symbols(), 3));

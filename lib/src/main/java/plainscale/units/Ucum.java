@@ -1,12 +1,21 @@
 package plainscale.units;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import javax.measure.Unit;
 import javax.measure.format.UnitFormat;
 import systems.uom.ucum.format.UCUMFormat;
 
 /** The UCUM codes of the unit library, read case-sensitively; loaded when first used. */
 final class Ucum {
+  private static final String TERM =
+      "\\(*(?:[A-Za-z_%'\"]|\\[[^\\[\\]\\s]+\\])+(?:[+-]?(?:1[0-2]|[1-9]))?\\)*";
+
+  /** Units with small exponents, and nothing doubtful after a solidus. */
+  private static final Pattern UNITS =
+      Pattern.compile(
+          "(?:TERM(?:\\.TERM)*)?(?:/(?:TERM|\\(TERM(?:[./]TERM)*\\)))?".replace("TERM", TERM));
+
   private Ucum() {}
 
   private static final class Holder {
@@ -20,6 +29,9 @@ final class Ucum {
 
   /** The unit of a text that may be a code. */
   static Optional<Unit<?>> find(String text) {
+    if (!UNITS.matcher(text).matches()) {
+      return Optional.empty(); // the library would also read numbers, and huge exponents
+    }
     try {
       return Optional.of(parse(text));
     } catch (RuntimeException notACode) {
