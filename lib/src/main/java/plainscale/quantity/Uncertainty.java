@@ -14,6 +14,9 @@ public final class Uncertainty {
   /** No uncertainty. */
   public static final Uncertainty NONE = new Uncertainty(Map.of());
 
+  /** Of a derivative, what is left of it below this share is the dust of binary arithmetic. */
+  private static final double DUST = 1e-13;
+
   private final Map<Source, Double> derivatives;
 
   private Uncertainty(Map<Source, Double> derivatives) {
@@ -42,8 +45,14 @@ public final class Uncertainty {
     }
     Map<Source, Double> sum = new LinkedHashMap<>();
     x.derivatives.forEach((source, d) -> sum.merge(source, byX * d, Double::sum));
-    y.derivatives.forEach((source, d) -> sum.merge(source, byY * d, Double::sum));
+    y.derivatives.forEach((source, d) -> sum.merge(source, byY * d, Uncertainty::withoutDust));
     return new Uncertainty(sum);
+  }
+
+  /** Two contributions that cancel but for the last binary digits cancel. */
+  private static double withoutDust(double a, double b) {
+    double sum = a + b;
+    return Math.abs(sum) < DUST * Math.abs(a) ? 0 : sum;
   }
 
   /**
