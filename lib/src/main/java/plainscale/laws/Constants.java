@@ -45,7 +45,9 @@ public final class Constants {
     this.textbook = textbook;
     for (Table.Row row : Table.read(Constants.class, "symbols.tsv")) {
       rows.put(row.get("symbol"), row);
-      also.put(Greek.normal(row.get("also")), row.get("symbol"));
+      if (!row.get("also").equals("-")) {
+        also.put(Greek.normal(row.get("also")), row.get("symbol"));
+      }
     }
   }
 

@@ -99,7 +99,7 @@ public final class Printer implements Expr.Visitor<String> {
     return switch (binary.operator()) {
       case PLUS -> print(left) + " + " + unsigned(above(Level.PRODUCT, right));
       case MINUS -> print(left) + " - " + unsigned(above(Level.PRODUCT, right));
-      case TIMES -> leading(left) + times(left, right) + second(right);
+      case TIMES -> product(left, right);
       case OVER -> dividend(left, right) + "/" + divisor(right);
       case POWER -> above(Level.ATOM, left) + "^" + exponent(right);
     };
@@ -158,13 +158,11 @@ public final class Printer implements Expr.Visitor<String> {
     return expr instanceof Expr.Literal literal && literal.unit().isPresent();
   }
 
-  private static String times(Expr left, Expr right) {
-    String before = leading(left);
-    boolean afterNumber =
-        Character.isDigit(before.charAt(before.length() - 1))
-            || lastFactor(left) instanceof Expr.Literal;
-    boolean beforeNumber = Character.isDigit(second(right).charAt(0));
-    return afterNumber || beforeNumber ? "*" : " ";
+  /** Each side is printed once: printing it again to look at its ends would double the work at every level. */
+  private static String product(Expr left, Expr right) {
+    String second = second(right);
+    boolean star = lastFactor(left) instanceof Expr.Literal || Character.isDigit(second.charAt(0));
+    return leading(left) + (star ? "*" : " ") + second;
   }
 
   @Override

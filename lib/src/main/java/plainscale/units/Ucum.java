@@ -1,6 +1,7 @@
 package plainscale.units;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
 import javax.measure.format.UnitFormat;
@@ -8,6 +9,14 @@ import systems.uom.ucum.format.UCUMFormat;
 
 /** The UCUM codes of the unit library, read case-sensitively; loaded when first used. */
 final class Ucum {
+  private static final String TERM =
+      "\\(*(?:[A-Za-z_%'\"]|\\[[^\\[\\]\\s]+\\])+(?:[+-]?(?:1[0-2]|[1-9]))?\\)*";
+
+  /** Units with small exponents, and nothing doubtful after a solidus. */
+  private static final Pattern UNITS =
+      Pattern.compile(
+          "(?:TERM(?:\\.TERM)*)?(?:/(?:TERM|\\(TERM(?:[./]TERM)*\\)))?".replace("TERM", TERM));
+
   private Ucum() {}
 
   private static final class Holder {
@@ -24,7 +33,8 @@ final class Ucum {
    * written by our own symbols too, or so rare (the phot, ph) that a slip is likelier.
    */
   static Optional<Unit<?>> find(String text) {
-    if (text.indexOf('[') < 0) {
+    boolean bracketed = text.indexOf('[') >= 0;
+    if (!bracketed || !UNITS.matcher(text).matches()) { // the library would also read numbers, and huge exponents
       return Optional.empty();
     }
     try {

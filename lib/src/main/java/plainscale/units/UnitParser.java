@@ -45,8 +45,15 @@ public final class UnitParser {
     }
   }
 
+  /**
+   * A code in the shape of units; what is doubtful to a reader stays refused, though UCUM reads
+   * J/kg.K from left to right, and so does a prefix where the table allows none.
+   */
   private static Optional<UnitOfMeasure> ucum(String text) {
     String code = text.strip();
+    if (UnitTable.standard().isWronglyPrefixed(code)) {
+      return Optional.empty();
+    }
     return Ucum.find(code)
         .map(unit -> new UnitSymbol(code, code, code, "UCUM", () -> unit))
         .map(symbol -> UnitOfMeasure.of(List.of(new UnitOfMeasure.Factor(symbol, 1))));
@@ -211,7 +218,7 @@ public final class UnitParser {
     int value = 0;
     int digits = 0;
     while (at < text.length() && Superscripts.digit(text.charAt(at)) >= 0) {
-      value = value * 10 + Superscripts.digit(text.charAt(at++));
+      value = Math.min(9999, value * 10 + Superscripts.digit(text.charAt(at++)));
       digits++;
     }
     return digits == 0 ? 1 : bounded(sign * value, start);

@@ -1,0 +1,116 @@
+package plainscale;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.library.GeneralCodingRules;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** One direction of dependence in the library. */
+class DirectionTest {
+  private static final int FEWEST_CLASSES = 100;
+
+  /** Each knows only what stands before it. */
+  private static final List<String> CHAIN =
+      List.of(
+          "text",
+          "table",
+          "units",
+          "quantity",
+          "notation",
+          "algebra",
+          "laws",
+          "sheet",
+          "render",
+          "document");
+
+  /** The writing and drawing of magnitudes stand beside the chain up to the sheet. */
+  private static final List<String> BESIDE = List.of("magnitude", "picture");
+
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages(
+              Stream.concat(CHAIN.stream(), BESIDE.stream())
+                  .map(name -> "plainscale." + name)
+                  .toArray(String[]::new));
+
+  private static String in(String name) {
+    return "plainscale." + name + "..";
+  }
+
+  private static void assertKnowsNone(String name, List<String> others) {
+    noClasses()
+        .that()
+        .resideInAPackage(in(name))
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(others.stream().map(DirectionTest::in).toArray(String[]::new))
+        .check(CLASSES);
+  }
+
+  @Test
+  void enoughClassesAreSeenForTheRulesToMeanSomething() {
+    assertTrue(CLASSES.size() >= FEWEST_CLASSES, CLASSES.size() + " classes");
+    for (String name : CHAIN) {
+      assertTrue(CLASSES.containPackage("plainscale." + name), name);
+    }
+  }
+
+  static IntStream places() {
+    return IntStream.range(0, CHAIN.size() - 1);
+  }
+
+  @ParameterizedTest
+  @MethodSource("places")
+  void aPackageKnowsNoneThatStandsAfterIt(int place) {
+    assertKnowsNone(CHAIN.get(place), CHAIN.subList(place + 1, CHAIN.size()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"magnitude", "picture"})
+  void magnitudesAndPicturesKnowNumbersOnly(String name) {
+    assertKnowsNone(name, CHAIN.subList(CHAIN.indexOf("units"), CHAIN.size()));
+  }
+
+  @Test
+  void aMagnitudeKnowsNoPicture() {
+    assertKnowsNone("magnitude", List.of("picture"));
+  }
+
+  @Test
+  void whatComesBeforeTheSheetWritesNoMagnitudes() {
+    CHAIN.subList(0, CHAIN.indexOf("sheet")).forEach(name -> assertKnowsNone(name, BESIDE));
+  }
+
+  @Test
+  void thereAreNoCircles() {
+    slices().matching("plainscale.(*)..").should().beFreeOfCycles().check(CLASSES);
+  }
+
+  @Test
+  void nothingIsPrintedPastTheResults() {
+    GeneralCodingRules.NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS.check(CLASSES);
+  }
+
+  @Test
+  void onlyTheUnitsKnowTheUnitLibrary() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(in("units"))
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("tech.units..", "javax.measure..", "systems.uom..")
+        .check(CLASSES);
+  }
+}
