@@ -30,6 +30,8 @@ final class RunCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     long mistakes = 0;
     for (Lesson lesson : Lessons.of(files)) {
+      out.println("== " + lesson.name() + ": " + lesson.title());
+      out.println();
       WorkedLesson worked = WorkedLesson.run(lesson, done -> {});
       for (WorkedLesson.WorkedCell cell : worked.cells()) {
         out.println(LessonText.of(cell));

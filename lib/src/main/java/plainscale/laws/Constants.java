@@ -159,6 +159,11 @@ public final class Constants {
     }
 
     @Override
+    public boolean isDefined(String name) {
+      return false;
+    }
+
+    @Override
     public boolean isSameAsUnit(String name) {
       return false;
     }

@@ -222,6 +222,13 @@ final class ExpressionParser {
     if (token.is("±")) {
       throw uncertaintyInFormula(token.span());
     }
+    if (token.is("*") || token.is("=")) {
+      String repair = token.is("*") ? "^ for a power" : "= once";
+      throw tokens.fault("This sign stands twice.", token.span(), repair);
+    }
+    if (token.is("|")) {
+      throw tokens.fault("The size of a quantity is written abs(…).", token.span(), "abs(…)");
+    }
     if (token.is("[")) {
       throw tokens.fault(
           "A unit in brackets needs a number or a quantity before it.", token.span(), "1 [m]");
@@ -264,17 +271,40 @@ final class ExpressionParser {
 
   private Expr call(Token token, ElementaryFunction function, boolean bracketNext) {
     if (!bracketNext) {
-      String argument = tokens.atEnd() ? "…" : tokens.text(tokens.peek().span());
       throw tokens.fault(
           token.text() + " needs brackets around what it is taken of.",
           token.span(),
-          token.text() + "(" + argument + ")");
+          bracketed(token.text()));
     }
     Expr argument = bracket();
     return new Expr.Call(token.span().to(tokens.last()), function, argument);
   }
 
+  /** {@code sin 30°} as sin(30°), {@code sin^2(θ)} as sin(…)^2, {@code sin⁻¹(x)} as asin(…). */
+  private String bracketed(String function) {
+    Token next = tokens.peek();
+    boolean raised = next.is("^") || next.type() == Token.Type.RAISED;
+    if (raised) {
+      String exponent = next.is("^") ? tokens.text(tokens.peek(1).span()) : next.text();
+      boolean inverse = exponent.equals("-") || exponent.equals("⁻¹");
+      boolean known = Functions.find("a" + function).isPresent();
+      return inverse && known
+          ? "a" + function + "(…)"
+          : function + "(…)" + (next.is("^") ? "^" : "") + exponent;
+    }
+    if (next.type() == Token.Type.NUMBER
+        && tokens.peek(1).type() == Token.Type.NAME
+        && !tokens.peek(1).space()) {
+      return function + "(" + tokens.text(next.span().to(tokens.peek(1).span())) + ")";
+    }
+    boolean simple = next.type() == Token.Type.NAME || next.type() == Token.Type.NUMBER;
+    return function + "(" + (simple ? tokens.text(next.span()) : "…") + ")";
+  }
+
   private void refuseUnknownFunction(Token token) {
+    if (token.text().equals("lg")) {
+      throw tokens.fault("The logarithm to base ten is written log10.", token.span(), "log10(…)");
+    }
     if (token.text().equals("log")) {
       throw tokens.fault("“log” is doubtful: which base?", token.span(), "ln(…)", "log10(…)");
     }

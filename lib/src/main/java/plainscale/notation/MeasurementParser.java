@@ -67,14 +67,19 @@ final class MeasurementParser {
     if (other.text().equals("%") && !unit.text().equals("%")) {
       return value.abs().multiply(amount).movePointLeft(2).round(MathContext.DECIMAL128);
     }
-    if (!other.equals(unit)) {
+    if (!other.kind().equals(unit.kind()) || unit.isScale() || other.isScale()) {
       throw tokens.fault(
           Problem.Kind.UNIT,
-          "Value and uncertainty are written in the same unit.",
+          "Value and uncertainty are written in units of the same kind.",
           from,
           List.of("… ± " + number.text() + " " + unit.text()));
     }
-    return amount;
+    return other.equals(unit)
+        ? amount
+        : amount
+            .multiply(other.factor())
+            .divide(unit.factor(), MathContext.DECIMAL64)
+            .stripTrailingZeros();
   }
 
   private void refusePercent(BigDecimal value) {
@@ -139,6 +144,17 @@ final class MeasurementParser {
     }
     if (next.is("[")) {
       return units.bracketed();
+    }
+    if (next.isWord("x") && tokens.peek(1).type() == Token.Type.NUMBER) {
+      throw tokens.fault(
+          "The letter x does not multiply; a power of ten is written with × or with e.",
+          next.span(),
+          "3×10^8",
+          "3e8");
+    }
+    if (next.type() == Token.Type.NUMBER) {
+      throw tokens.fault(
+          "A number is written without spaces.", next.span(), "1000 instead of 1 000");
     }
     return units.untilEnd(List.of());
   }

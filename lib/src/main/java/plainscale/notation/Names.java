@@ -8,6 +8,9 @@ public interface Names {
   /** Whether this name stands for a quantity of the sheet or a constant of nature. */
   boolean isQuantity(String name);
 
+  /** Whether the sheet itself defines the name; a constant of nature is none of these. */
+  boolean isDefined(String name);
+
   /**
    * Whether the constant of this name and the unit of the same text mean the same amount (the
    * constant u, the unit u).

@@ -156,6 +156,11 @@ public final class Notation {
     }
 
     @Override
+    public boolean isDefined(String name) {
+      return own.contains(name) || outer.isDefined(name);
+    }
+
+    @Override
     public boolean isSameAsUnit(String name) {
       return !own.contains(name) && outer.isSameAsUnit(name);
     }

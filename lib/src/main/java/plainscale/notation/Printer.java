@@ -158,7 +158,10 @@ public final class Printer implements Expr.Visitor<String> {
     return expr instanceof Expr.Literal literal && literal.unit().isPresent();
   }
 
-  /** Each side is printed once: printing it again to look at its ends would double the work at every level. */
+  /**
+   * Each side is printed once: printing it again to look at its ends would double the work at every
+   * level.
+   */
   private static String product(Expr left, Expr right) {
     String second = second(right);
     boolean star = lastFactor(left) instanceof Expr.Literal || Character.isDigit(second.charAt(0));

@@ -123,13 +123,18 @@ final class UnitReader {
     if (!isUnit(token)) {
       return false;
     }
-    if (isQuantity(token)) {
+    if (isQuantity(token) && !isConstantAfterUnit(token, doubtIfQuantity)) {
       if (doubtIfQuantity) {
         throw doubtful(token, number);
       }
       return false;
     }
     return true;
+  }
+
+  /** In {@code km/h} nobody means Planck's constant. */
+  private boolean isConstantAfterUnit(Token token, boolean attached) {
+    return attached && !names.isDefined(Greek.normal(token.text()));
   }
 
   private boolean startsUnit(Token token, Span number) {
@@ -161,8 +166,19 @@ final class UnitReader {
                 unit);
     String before = tokens.text(new Span(number.start(), token.span().start())).strip();
     String unitReading = tokens.text(number) + " [" + longestUnit(number) + "] (the unit)";
-    List<String> repairs = List.of(before + "*" + token.text() + " (the quantity)", unitReading);
-    return tokens.fault(Problem.Kind.UNIT, sentence, number.to(token.span()), repairs);
+    return tokens.fault(
+        Problem.Kind.UNIT,
+        sentence,
+        number.to(token.span()),
+        List.of(quantityReading(before, token, number), unitReading));
+  }
+
+  private String quantityReading(String before, Token token, Span number) {
+    boolean over = before.endsWith("/");
+    String written = tokens.text(new Span(number.end(), number.start() + before.length()));
+    String unit = written.replaceAll("[/·]$", "").strip();
+    String left = tokens.text(number) + (unit.isEmpty() ? "" : " [" + unit + "]");
+    return left + (over ? "/" : "*") + token.text() + " (the quantity)";
   }
 
   /**

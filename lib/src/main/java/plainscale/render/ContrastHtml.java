@@ -8,6 +8,7 @@ import plainscale.magnitude.Run;
 import plainscale.picture.DigitColumns;
 import plainscale.picture.MagnitudeRuler;
 import plainscale.picture.Mark;
+import plainscale.quantity.Shown;
 import plainscale.sheet.Result;
 
 /**
@@ -74,17 +75,19 @@ final class ContrastHtml {
     int marker = marker(digits.runs());
     String whole = DigitsHtml.of(digits.runs().subList(0, marker));
     String part = DigitsHtml.of(digits.runs().subList(marker, digits.runs().size()));
-    String words =
-        Html.escape(ValueWords.of(side.shown()))
-            + " <span style=\"font-size:90%\">("
-            + ContrastText.figures(digits)
-            + ")</span>";
+    String uncertain = side.shown().uncertainty().isEmpty() ? "" : "; " + math(side.shown());
+    String figures = " <span style=\"font-size:90%\">(" + ContrastText.figures(digits) + ")</span>";
+    String words = Html.escape(ValueWords.of(side.shown())) + uncertain + figures;
     return WIDE.formatted("<b>" + Html.escape(ContrastText.name(side)) + "</b>")
         + "<tr>"
         + DIGITS.formatted("right", whole)
         + DIGITS.formatted("left", part + medium.unit(side.shown().unit()))
         + "</tr>"
         + WIDE.formatted(words);
+  }
+
+  private String math(Shown shown) {
+    return medium.mathematics().apply(new Equation(medium.markup()).value(shown));
   }
 
   private static int marker(List<Run> runs) {
@@ -99,8 +102,6 @@ final class ContrastHtml {
   private String power() {
     boolean saysMore =
         !ValueText.number(contrast.times()).equals(Digits.of(contrast.times().value()).text());
-    return saysMore
-        ? " = " + medium.mathematics().apply(new Equation(medium.markup()).value(contrast.times()))
-        : "";
+    return saysMore ? " = " + math(contrast.times()) : "";
   }
 }

@@ -45,6 +45,11 @@ final class ContrastText {
     return Perspective.of(ratio.value()).map(p -> "To picture the ratio: " + p.text() + ".");
   }
 
+  /** The uncertain form of a side, where it has one: "(4.19 ± 0.23) × 10¹¹". */
+  static Optional<String> uncertain(Result.Side side) {
+    return side.shown().uncertainty().map(u -> ValueText.number(side.shown()));
+  }
+
   /** "3 significant figures, 9 zeros that keep the place". */
   static String figures(Digits digits) {
     int figures = digits.significantFigures();

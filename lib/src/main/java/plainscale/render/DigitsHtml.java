@@ -24,6 +24,9 @@ final class DigitsHtml {
     if (run.role() == Role.SIGNIFICANT) {
       return "<b>" + text + "</b>";
     }
+    if (run.role() == Role.SEPARATOR) { // a thin space alone is too thin to count groups by
+      return "<span style=\"padding:0 0.08em\">" + text + "</span>";
+    }
     boolean pale = run.role() == Role.PLACEHOLDER || run.role() == Role.LEADING_ZERO;
     return pale ? PALE + text + "</span>" : text;
   }

@@ -17,10 +17,28 @@ final class Equation {
 
   /** The whole line of a valued result. */
   String line(Result.Valued valued) {
+    return join(sides(valued));
+  }
+
+  /**
+   * The line in pieces that may stand below one another: {@code name = formula}, {@code = value},
+   * {@code = with a prefix}.
+   */
+  List<String> pieces(Result.Valued valued) {
+    List<String> sides = sides(valued);
+    int first = Math.min(sides.size(), Math.max(1, labelled(valued.label()).size()));
+    List<String> pieces = new ArrayList<>(List.of(join(sides.subList(0, first))));
+    sides
+        .subList(first, sides.size())
+        .forEach(side -> pieces.add(markup.row(List.of(markup.sign("="), side))));
+    return pieces;
+  }
+
+  private List<String> sides(Result.Valued valued) {
     List<String> sides = new ArrayList<>(labelled(valued.label()));
     sides.add(value(valued.shown()));
     valued.prefixed().ifPresent(p -> sides.add(value(p)));
-    return join(sides);
+    return sides;
   }
 
   /** Name and formula of a label, as far as they are there; empty if neither is. */

@@ -24,7 +24,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
 
   /** A row of the table in which neighbouring values stand. */
   String row(Result.Valued valued) {
-    String line = math(equation.line(valued));
+    String line = equation.pieces(valued).stream().map(this::math).collect(Collectors.joining(" "));
     return "<tr>"
         + CELL
         + line

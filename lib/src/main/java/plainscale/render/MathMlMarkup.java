@@ -14,14 +14,23 @@ final class MathMlMarkup implements MathMarkup {
   @Override
   public String name(String name) {
     String[] parts = name.split("_", 2);
-    String head = "<mi>" + Html.escape(parts[0]) + "</mi>";
+    String head = letters(parts[0]);
     if (parts.length == 1) {
       return head;
     }
     boolean digits = parts[1].matches("\\d+");
     String below = Html.escape(parts[1].replace('_', ' '));
-    String subscript = digits ? "<mn>" + below + "</mn>" : "<mi>" + below + "</mi>";
-    return "<msub>" + head + subscript + "</msub>";
+    String subscript =
+        digits ? "<mn>" + below + "</mn>" : "<mi mathvariant=\"normal\">" + below + "</mi>";
+    return "<msub>" + group(head) + subscript + "</msub>";
+  }
+
+  /** One letter is italic by itself; of ΔT only the T is. */
+  private static String letters(String text) {
+    boolean change = text.startsWith("Δ") && text.codePointCount(0, text.length()) == 2;
+    return change
+        ? "<mi mathvariant=\"normal\">Δ</mi><mi>" + Html.escape(text.substring(1)) + "</mi>"
+        : "<mi>" + Html.escape(text) + "</mi>";
   }
 
   @Override

@@ -47,14 +47,14 @@ final class TexMarkup implements MathMarkup {
     return word == null ? letter : "\\" + word + " ";
   }
 
+  /** A subscript is a label, so it is upright (ISO 80000-1, 7.1.2). */
   private static String subscript(String text) {
-    boolean single = text.codePointCount(0, text.length()) == 1;
     String safe =
         text.codePoints()
             .mapToObj(TexMarkup::letter)
             .collect(Collectors.joining())
             .replace("_", "\\_");
-    return single || text.matches("\\d+") ? safe : "\\mathrm{" + safe + "}";
+    return text.matches("\\d+") ? safe : "\\mathrm{" + safe + "}";
   }
 
   @Override

@@ -87,7 +87,8 @@ final class TextRenderer implements Result.Visitor<String> {
         + "    "
         + ValueWords.of(side.shown())
         + "; "
-        + ContrastText.figures(row.digits());
+        + ContrastText.figures(row.digits())
+        + ContrastText.uncertain(side).map(u -> "; " + u).orElse("");
   }
 
   @Override

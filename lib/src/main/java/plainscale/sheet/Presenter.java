@@ -228,6 +228,7 @@ final class Presenter implements Statement.Visitor<Result> {
 
   @Override
   public Result unreadable(Statement.Unreadable unreadable) {
-    return new Result.Mistaken(unreadable.problem());
+    return overtaken(unreadable.defines())
+        .orElseGet(() -> new Result.Mistaken(unreadable.problem()));
   }
 }

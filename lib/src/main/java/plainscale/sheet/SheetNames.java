@@ -24,6 +24,11 @@ record SheetNames(Map<String, Entry> entries, Constants constants) implements Na
   }
 
   @Override
+  public boolean isDefined(String name) {
+    return entries.containsKey(name);
+  }
+
+  @Override
   public boolean isSameAsUnit(String name) {
     if (entries.containsKey(name)) {
       return false;

@@ -21,14 +21,15 @@ final class UnknownName {
     String text = name.text();
     List<String> repairs = new ArrayList<>(split(text, defined, constants));
     repairs.addAll(raised(text, defined, constants));
-    if (UnitTable.standard().find(text).isPresent()) {
-      repairs.add("as a unit, after a number or in brackets: 1 [" + text + "]");
-    }
     Collection<String> known = new ArrayList<>(defined);
     known.addAll(constants.symbols());
     repairs.addAll(Near.to(text, known, 3));
-    if (repairs.isEmpty()) {
-      repairs.add("define it first: given " + text + " = …, or " + text + " = …");
+    boolean unit = UnitTable.standard().find(text).isPresent();
+    if (repairs.isEmpty() || unit) {
+      repairs.add("define it first: given " + text + " = …");
+    }
+    if (unit) {
+      repairs.add("as a unit, after a number or in brackets: 1 [" + text + "]");
     }
     String sentence = "I do not know “" + text + "” in this sheet.";
     return new ProblemException(

@@ -34,7 +34,10 @@ final class Ucum {
    */
   static Optional<Unit<?>> find(String text) {
     boolean bracketed = text.indexOf('[') >= 0;
-    if (!bracketed || !UNITS.matcher(text).matches()) { // the library would also read numbers, and huge exponents
+    if (!bracketed
+        || !UNITS
+            .matcher(text)
+            .matches()) { // the library would also read numbers, and huge exponents
       return Optional.empty();
     }
     try {
