@@ -108,6 +108,8 @@ class DirectionTest {
     noClasses()
         .that()
         .resideOutsideOfPackage(in("units"))
+        .and()
+        .doNotHaveSimpleName("Prefixes") // takes the list of prefixes, and nothing else, from it
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("tech.units..", "javax.measure..", "systems.uom..")

@@ -152,7 +152,7 @@ final class MeasurementParser {
           "3×10^8",
           "3e8");
     }
-    if (next.type() == Token.Type.NUMBER) {
+    if (next.type() == Token.Type.NUMBER && next.text().matches("\\d{3}(\\.\\d+)?")) {
       throw tokens.fault(
           "A number is written without spaces.", next.span(), "1000 instead of 1 000");
     }

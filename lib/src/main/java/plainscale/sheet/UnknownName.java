@@ -26,7 +26,7 @@ final class UnknownName {
     repairs.addAll(Near.to(text, known, 3));
     boolean unit = UnitTable.standard().find(text).isPresent();
     if (repairs.isEmpty() || unit) {
-      repairs.add("define it first: given " + text + " = …");
+      repairs.add("define it first: given " + text + " = …, or " + text + " = …");
     }
     if (unit) {
       repairs.add("as a unit, after a number or in brackets: 1 [" + text + "]");

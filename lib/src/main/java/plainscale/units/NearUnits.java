@@ -2,6 +2,7 @@ package plainscale.units;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -26,7 +27,8 @@ final class NearUnits {
   static List<String> of(String wrong) {
     UnitTable table = UnitTable.standard();
     List<String> near = new ArrayList<>();
-    Optional.ofNullable(SLIPS.get(wrong)).ifPresent(near::add);
+    Optional.ofNullable(SLIPS.getOrDefault(wrong, SLIPS.get(wrong.toLowerCase(Locale.ROOT))))
+        .ifPresent(near::add);
     table.byName(wrong).ifPresent(near::add);
     near.addAll(otherCase(wrong));
     runTogether(wrong).ifPresent(near::add);

@@ -29,11 +29,12 @@ final class Ucum {
   }
 
   /**
-   * The unit of a text that may be a code. Only codes with brackets are tried: others are either
-   * written by our own symbols too, or so rare (the phot, ph) that a slip is likelier.
+   * The unit of a text that may be a code. Only codes with brackets or an underscore are tried:
+   * others are either written by our own symbols too, or so rare (the phot, ph) that a slip is
+   * likelier.
    */
   static Optional<Unit<?>> find(String text) {
-    boolean bracketed = text.indexOf('[') >= 0;
+    boolean bracketed = text.indexOf('[') >= 0 || text.indexOf('_') >= 0;
     if (!bracketed
         || !UNITS
             .matcher(text)

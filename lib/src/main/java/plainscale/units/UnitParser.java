@@ -95,7 +95,8 @@ public final class UnitParser {
   }
 
   private List<UnitOfMeasure.Factor> whole() {
-    List<UnitOfMeasure.Factor> factors = new ArrayList<>(product());
+    skipSpace();
+    List<UnitOfMeasure.Factor> factors = new ArrayList<>(peek() == '/' ? List.of() : product());
     skipSpace();
     if (peek() == '/') {
       at++;

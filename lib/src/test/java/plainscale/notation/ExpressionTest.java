@@ -112,7 +112,7 @@ class ExpressionTest {
         "2 m/x                   | (2[m]/x)",
         "2 m + 3 m               | (2[m]+3[m])",
         "5 [[lb_av]]             | 5[[lb_av]]",
-        "5 [kg.m/s2]             | 5[kg.m/s2]",
+        "5 [kg.m/s2]             | 5[kg·m/s²]",
         "(x in m)                | (x in m)",
         "(x + a in km/h)         | ((x+a) in km/h)",
         "2 (x in K) a            | ((2*(x in K))*a)",

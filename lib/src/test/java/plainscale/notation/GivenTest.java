@@ -86,7 +86,7 @@ class GivenTest {
         "given m = 3 + 4       | A given is a measured number; what is computed is defined without the word given.",
         "given m = s           | A given is a measured number; what is computed is defined without the word given.",
         "given m = (2.70) g    | A bracket in a given holds a value and its uncertainty.",
-        "given m = 2.70 g ± 0.05 kg | Value and uncertainty are written in the same unit.",
+        "given m = 2.70 g ± 0.05 s | Value and uncertainty are written in units of the same kind.",
         "given m = 2.70 ± 5 %  | …",
         "given m = 2.70 q      | I do not know the unit “q”.",
         "given m = ± 2 g       | Here there is “±”; a measured number belongs here."

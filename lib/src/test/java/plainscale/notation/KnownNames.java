@@ -14,6 +14,11 @@ record KnownNames(Set<String> all) implements Names {
   }
 
   @Override
+  public boolean isDefined(String name) {
+    return isQuantity(name);
+  }
+
+  @Override
   public boolean isSameAsUnit(String name) {
     return false;
   }

@@ -123,7 +123,7 @@ class PrinterTest {
         "2 m/x         | (2 m)/x",
         "30°           | 30°",
         "5 [[lb_av]]   | 5 [[lb_av]]",
-        "5 [kg.m/s2]   | 5 [kg.m/s2]",
+        "5 [kg.m/s2]   | 5 [kg·m/s²]",
         "5 [1]         | 5 [1]",
         "(x in km/h)   | (x in km/h)",
         "sqrt(x + y)   | sqrt(x + y)",

@@ -35,7 +35,7 @@ class RefusalTest {
         "2 m       | 2 m     | “2 m” is doubtful: m is a quantity of this sheet and also the unit metre. | 2*m (the quantity) or 2 [m] (the unit)",
         "2m        | 2m      | “2m” is doubtful: m is a quantity of this sheet and also the unit metre. | 2*m (the quantity) or 2 [m] (the unit)",
         "3.0 t v   | 3.0 t   | “3.0 t” is doubtful: t is a quantity of this sheet and also the unit tonne. | 3.0*t (the quantity) or 3.0 [t] (the unit)",
-        "2 kg m    | 2 kg m  | “2 kg m” is doubtful: m is a quantity of this sheet and also the unit metre. | 2 kg*m (the quantity) or 2 [kg m] (the unit)"
+        "2 kg m    | 2 kg m  | “2 kg m” is doubtful: m is a quantity of this sheet and also the unit metre. | 2 [kg]*m (the quantity) or 2 [kg m] (the unit)"
       })
   void aUnitThatIsAlsoAQuantityIsDoubtful(
       String source, String place, String sentence, String repairs) {
@@ -116,7 +116,7 @@ class RefusalTest {
         "constants old | old  | There are two sets of constants. | constants codata or constants textbook",
         "say a         | a    | Here there is “a”; a text in quotation marks belongs here. |",
         "contrast a b  | ''   | Here the line ends; “with” and a second quantity belong here. |",
-        "given x 2 g   | 2    | Here there is “2”; after the name comes =. |",
+        "given x 2 g   | 2    | After the name comes = and the measured value. | given x = …",
         "given 2 = 2   | 2    | Here there is “2”; a name belongs here, as in: given m = 2.70 g. |",
         "sin = 2       | sin  | “sin” is a word of the notation. | sin_1",
         "a + b = c     | a + b = | Left of = stands one name. | name = formula",
@@ -138,7 +138,7 @@ class RefusalTest {
         "a + b)    | )  | This bracket closes nothing that was opened. | delete it",
         "2 [m      | [  | This square bracket is not closed; a unit in brackets ends with ]. |",
         "[m]       | [  | A unit in brackets needs a number or a quantity before it. | 1 [m]",
-        "a ; b     | ;  | I do not understand the line from here on. |",
+        "a ; b     | ;  | A line holds one statement. | begin a new line instead of ;",
         "a § b     | §  | I cannot read “§” here. | delete it",
         "say \"{a\" | {  | This brace is not closed. | add } after the value",
         "x = 1 \"a | \"a | This text is not closed: a \" is missing at its end. |"

@@ -87,12 +87,12 @@ class DependenceTest {
   }
 
   @Test
-  void aCellThatCannotBeReadChangesNothing() {
-    BigDecimal before = Cells.value(sheet, "s").value();
-    Run run = sheet.run("speed", "given v = = 7 m/s");
+  void aLineThatCannotBeReadPutsWhatLeansOnItOutOfDateAndKeepsTheOtherLines() {
+    Run run = sheet.run("speed", "given v = = 7 m/s\ngiven mass = 2.0 kg");
     assertFalse(run.ok());
-    assertEquals(List.of(), updated(run));
-    assertEquals(before, Cells.value(sheet, "s").value());
+    assertEquals(List.of("reach", "push"), updated(run));
+    assertTrue(run.updates().get(0).results().stream().anyMatch(Result.Mistaken.class::isInstance));
+    assertEquals(new BigDecimal("2.0"), Cells.value(sheet, "mass").value());
   }
 
   @Test

@@ -33,12 +33,23 @@ class ProblemsTest {
   }
 
   @Test
-  void aProblemOfAnotherCellIsToldWithThatCellsText() {
+  void aProblemOfAnotherCellIsToldAtTheNameThatLeansOnIt() {
     sheet.run("first", "given m = 2.0 kg\ngiven t = 3.0 s\nx = m + t");
     Problem problem = onlyProblem(sheet.run("second", "y = 2 x"));
-    assertEquals("x = m + t", problem.source().lines().skip(2).findFirst().orElseThrow());
-    assertEquals(3, problem.line());
-    assertEquals("+", marked(problem));
+    assertEquals("y = 2 x", problem.source());
+    assertEquals("x", marked(problem));
+    assertTrue(
+        problem.sentence().startsWith("“x” has a mistake in another cell: You are adding"),
+        problem.sentence());
+  }
+
+  @Test
+  void aProblemTwoCellsAwayIsToldOnce() {
+    sheet.run("first", "x = 1/0");
+    sheet.run("second", "y = 2*x");
+    Problem problem = onlyProblem(sheet.run("third", "z = 2*y"));
+    assertEquals(
+        "“y” has a mistake in another cell: You are dividing by zero.", problem.sentence());
   }
 
   @Test

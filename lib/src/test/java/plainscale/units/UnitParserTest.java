@@ -85,15 +85,15 @@ class UnitParserTest {
         "m/(s | A bracket in this unit is not closed. | | ",
         "m/ | A unit is missing here. | | ",
         "pa | I do not know the unit “pa”. | pa | Pa",
-        "ma | I do not know the unit “ma”. | ma | ",
+        "ma | I do not know the unit “ma”. | ma | mA",
         "J/kg.K | After one / in a unit a second part is doubtful | J/kg.K | J/(kg.K)",
-        "(m^12)^12 | An exponent in a unit runs from −12 to 12 | | ",
+        "(m^12)^12 | An exponent in a unit runs from −12 to 12 | (m^12)^12 | ",
         "m⁴²⁹⁴⁹⁶⁷²⁹⁸ | An exponent in a unit runs from −12 to 12 | ⁴²⁹⁴⁹⁶⁷²⁹⁸ | ",
-        "J80643 | A unit is missing here. | 8 | ",
-        "/0 | A unit is missing here. | / | ",
-        "0 | A unit is missing here. | 0 | ",
-        "m+s | A unit is missing here. | + | ",
-        "$ | A unit is missing here. | $ | "
+        "J80643 | An exponent in a unit runs from −12 to 12 | 80643 | ",
+        "/0 | I cannot read “0” as part of a unit. | 0 | ",
+        "0 | I cannot read “0” as part of a unit. | 0 | ",
+        "m+s | I cannot read “+s” as part of a unit. | +s | ",
+        "$ | I cannot read “$” as part of a unit. | $ | "
       })
   void aBadTextGetsASentenceAPlaceAndWhereSensibleARepair(
       String text, String sentence, String marked, String repair) {
