@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import plainscale.render.Html;
 import plainscale.render.Renderers;
+import plainscale.text.Printable;
 
 /**
  * A worked lesson as one HTML file: native MathML, inline SVG, print styles, fonts of the system,
@@ -31,7 +32,7 @@ public final class Handout {
 
   private static String section(WorkedLesson.WorkedCell worked) {
     if (worked.cell() instanceof LessonCell.Prose prose) {
-      return "<section class=\"prose\">" + Prose.html(prose) + "</section>\n";
+      return "<section class=\"prose\">" + Printable.of(Prose.html(prose)) + "</section>\n";
     }
     if (worked.cell().source().isBlank()) {
       return "";

@@ -1,6 +1,7 @@
 package plainscale.document;
 
 import plainscale.render.Renderers;
+import plainscale.text.Printable;
 
 /** A worked lesson as plain text for a terminal. */
 public final class LessonText {
@@ -9,7 +10,7 @@ public final class LessonText {
   /** The text of one cell: its prose, or its results. */
   public static String of(WorkedLesson.WorkedCell worked) {
     if (worked.cell() instanceof LessonCell.Prose prose) {
-      return Prose.text(prose);
+      return Printable.of(Prose.text(prose));
     }
     return Renderers.text(worked.results()).indent(2).stripTrailing();
   }

@@ -35,12 +35,11 @@ final class ContrastHtml {
   }
 
   String html() {
-    String perspective =
-        ContrastText.perspective(contrast.ratio()).map(ContrastHtml::paragraph).orElse("");
+    String perspective = ContrastText.perspective(contrast.ratio()).map(this::paragraph).orElse("");
     return "<div class=\"ps-contrast\">"
         + (medium.drawsDigits() ? drawn() : written())
         + "<p><b>"
-        + Html.escape(ContrastText.comparison(contrast))
+        + medium.words().apply(ContrastText.comparison(contrast))
         + "</b></p>"
         + "<p>Ratio: "
         + DigitsHtml.of(Digits.of(contrast.ratio().value()).runs())
@@ -51,8 +50,8 @@ final class ContrastHtml {
         + "</div>";
   }
 
-  private static String paragraph(String text) {
-    return "<p>" + Html.escape(text) + "</p>";
+  private String paragraph(String text) {
+    return "<p>" + medium.words().apply(text) + "</p>";
   }
 
   private static Mark mark(Result.Side side) {
@@ -65,7 +64,9 @@ final class ContrastHtml {
 
   private String written() {
     String title =
-        contrast.title().isEmpty() ? "" : "<p><b>" + Html.escape(contrast.title()) + "</b></p>";
+        contrast.title().isEmpty()
+            ? ""
+            : "<p><b>" + medium.words().apply(contrast.title()) + "</b></p>";
     return title + PLAIN_TABLE.formatted(side(contrast.first()) + side(contrast.second()));
   }
 
@@ -77,8 +78,8 @@ final class ContrastHtml {
     String part = DigitsHtml.of(digits.runs().subList(marker, digits.runs().size()));
     String uncertain = side.shown().uncertainty().isEmpty() ? "" : "; " + math(side.shown());
     String figures = " <span style=\"font-size:90%\">(" + ContrastText.figures(digits) + ")</span>";
-    String words = Html.escape(ValueWords.of(side.shown())) + uncertain + figures;
-    return WIDE.formatted("<b>" + Html.escape(ContrastText.name(side)) + "</b>")
+    String words = medium.words().apply(ValueWords.of(side.shown())) + uncertain + figures;
+    return WIDE.formatted("<b>" + medium.words().apply(ContrastText.name(side)) + "</b>")
         + "<tr>"
         + DIGITS.formatted("right", whole)
         + DIGITS.formatted("left", part + medium.unit(side.shown().unit()))

@@ -1,6 +1,7 @@
 package plainscale.render;
 
 import plainscale.notation.Problem;
+import plainscale.text.Printable;
 
 /**
  * The line of a problem with carets under the place. Long lines are cut around the place, and
@@ -34,11 +35,6 @@ record Excerpt(int lineNumber, String line, String carets) {
   }
 
   private static String printable(String text) {
-    StringBuilder shown = new StringBuilder();
-    text.codePoints()
-        .map(c -> c == '\t' ? ' ' : c)
-        .map(c -> Character.isISOControl(c) || (c >= 0xD800 && c <= 0xDFFF) ? '\uFFFD' : c)
-        .forEach(shown::appendCodePoint);
-    return shown.toString();
+    return Printable.of(text).replace('\t', ' ');
   }
 }

@@ -1,11 +1,14 @@
 package plainscale.render;
 
+import plainscale.text.Printable;
+
 /** Escaping for HTML text and attributes. */
 public final class Html {
   private Html() {}
 
-  /** The text with the five characters escaped that mean something in HTML. */
-  public static String escape(String text) {
+  /** The text with the five characters escaped that mean something in HTML, and printable. */
+  public static String escape(String words) {
+    String text = Printable.of(words);
     StringBuilder escaped = new StringBuilder(text.length() + 16);
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);

@@ -49,8 +49,8 @@ final class HtmlRenderer implements Result.Visitor<String> {
     return medium.mathematics().apply(inner);
   }
 
-  private static String muted(String words) {
-    return words.isEmpty() ? "" : "<i>" + Html.escape(words) + "</i>";
+  private String muted(String words) {
+    return words.isEmpty() ? "" : "<i>" + medium.words().apply(words) + "</i>";
   }
 
   @Override
@@ -70,9 +70,9 @@ final class HtmlRenderer implements Result.Visitor<String> {
         + medium.unit(written.shown().unit())
         + "</p>"
         + "<p><b>"
-        + Html.escape(ValueWords.of(written.shown()))
-        + "</b><br>"
-        + Html.escape(spelled)
+        + medium.words().apply(ValueWords.of(written.shown()))
+        + "</b><br/>"
+        + medium.words().apply(spelled)
         + "</p>"
         + "<p style=\"font-size:90%\">"
         + ContrastText.figures(digits)
@@ -92,20 +92,20 @@ final class HtmlRenderer implements Result.Visitor<String> {
 
   private String piece(Result.Piece piece) {
     if (piece instanceof Result.Words words) {
-      return Html.escape(words.text());
+      return medium.words().apply(words.text());
     }
     Result.Live live = (Result.Live) piece;
     return switch (live.style()) {
       case NUMBER -> math(equation.value(live.shown()));
       case DIGITS ->
           DigitsHtml.of(Digits.of(live.shown().value()).runs()) + medium.unit(live.shown().unit());
-      case WORDS -> Html.escape(ValueWords.of(live.shown()));
+      case WORDS -> medium.words().apply(ValueWords.of(live.shown()));
     };
   }
 
   @Override
   public String noted(Result.Noted noted) {
-    return "<p class=\"ps-noted\"><i>" + Html.escape(noted.remark()) + "</i></p>";
+    return "<p class=\"ps-noted\"><i>" + medium.words().apply(noted.remark()) + "</i></p>";
   }
 
   @Override
@@ -114,10 +114,10 @@ final class HtmlRenderer implements Result.Visitor<String> {
     String repairs =
         lines.stream()
             .skip(3)
-            .map(r -> "<p>" + Html.escape(r) + "</p>")
+            .map(r -> "<p>" + medium.words().apply(r) + "</p>")
             .collect(Collectors.joining());
     return "<div class=\"ps-mistaken\"><p><b>"
-        + Html.escape(lines.get(0))
+        + medium.words().apply(lines.get(0))
         + "</b></p><pre>"
         + Html.escape(lines.get(1) + "\n" + lines.get(2))
         + "</pre>"

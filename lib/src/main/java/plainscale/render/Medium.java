@@ -8,15 +8,17 @@ import plainscale.picture.SvgWriter;
 import plainscale.units.UnitOfMeasure;
 
 /**
- * What differs between the two homes of our HTML: how mathematics and pictures are put in, and
- * whether the digits of a contrast are drawn (a drawing aligns them better in print) or written (a
- * cell's picture cannot be copied from).
+ * What differs between the two homes of our HTML: how mathematics, pictures and words are put in,
+ * and whether the digits of a contrast are drawn (a drawing aligns them better in print) or written
+ * (a cell's picture cannot be copied from).
  */
 record Medium(
     MathMarkup markup,
     Function<String, String> mathematics,
     Function<Scene, String> pictures,
+    Function<String, String> words,
     boolean drawsDigits) {
+  private static final String NO_BREAK_SPACE = "\u00a0";
 
   /**
    * A cell's output: what survives a front end's sanitising. TeX is escaped, or a raw {@code <}
@@ -27,6 +29,7 @@ record Medium(
           new TexMarkup(),
           tex -> "\\(\\displaystyle " + Html.escape(tex) + "\\)",
           Medium::image,
+          Medium::untypeset,
           false);
 
   /** A page of our own. */
@@ -35,11 +38,19 @@ record Medium(
           new MathMlMarkup(),
           ml -> "<math displaystyle=\"true\">" + ml + "</math>",
           SvgWriter::write,
+          Html::escape,
           true);
 
   /** A unit after digits; nothing for the unit one. */
   String unit(UnitOfMeasure unit) {
-    return unit.equals(UnitOfMeasure.ONE) ? "" : "&nbsp;" + mathematics.apply(markup.unit(unit));
+    return unit.equals(UnitOfMeasure.ONE)
+        ? ""
+        : NO_BREAK_SPACE + mathematics.apply(markup.unit(unit));
+  }
+
+  /** A front end looks for mathematics in every text; not between elements, though. */
+  private static String untypeset(String words) {
+    return Html.escape(words).replaceAll("[$\\\\]", "<span>$0</span>");
   }
 
   private static String image(Scene scene) {

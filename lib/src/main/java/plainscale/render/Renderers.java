@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import plainscale.sheet.Result;
+import plainscale.text.Printable;
 
 /** A cell's results in each medium. */
 public final class Renderers {
@@ -13,7 +14,8 @@ public final class Renderers {
   /** Plain text, one result below the other. */
   public static String text(List<Result> results) {
     TextRenderer renderer = new TextRenderer();
-    return results.stream().map(r -> r.accept(renderer)).collect(Collectors.joining("\n"));
+    return Printable.of(
+        results.stream().map(r -> r.accept(renderer)).collect(Collectors.joining("\n")));
   }
 
   /** HTML for a cell's output in a front end. */

@@ -60,14 +60,20 @@ final class TexMarkup implements MathMarkup {
   @Override
   public String symbol(String symbol) {
     String tex =
-        symbol
-            .replace("%", "\\%")
+        escape(symbol)
             .replace("°", "{}^{\\circ}")
             .replace("µ", "\\mu ")
             .replace("Ω", "\\Omega ")
-            .replace("Å", "\\mathring{A}")
-            .replace("_", "\\_");
+            .replace("Å", "\\mathring{A}");
     return "\\mathrm{" + tex + "}";
+  }
+
+  /** A UCUM code may hold any sign in an annotation in braces. */
+  private static String escape(String text) {
+    return text.replace("\\", "\\backslash ")
+        .replace("^", "\\wedge ")
+        .replace("~", "\\sim ")
+        .replaceAll("[{}$&#_%]", "\\\\$0");
   }
 
   @Override

@@ -1,0 +1,100 @@
+package plainscale.render;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import plainscale.sheet.Result;
+import plainscale.sheet.Sheet;
+import plainscale.text.Printable;
+
+/** Cells that together show every kind of result in every form, and hostile ones. */
+final class Samples {
+  private static final String GIVENS =
+      """
+      given m = 2.70 ± 0.05 g "mass of one ball"
+      given d = 14.0 cm "centre to centre"
+      given n = 12
+      θ = 30°
+      ε_0 = 2
+      n_moved = 4.19e11 "electrons that moved"
+      n_there = 8.13e23 "electrons that were there anyway"
+      """;
+
+  private static final String UNPRINTABLE = "\u0000\u001b[31m\u009b\ufffe\uffff";
+
+  private static final Map<String, String> CELLS = new LinkedHashMap<>();
+
+  static {
+    CELLS.put("givens", GIVENS);
+    CELLS.put("definition", "w = m g_n \"weight\"");
+    CELLS.put("quotient", "v = sqrt(2*d [m])/(1/2 [s])^2*1");
+    CELLS.put("functions", "sin(θ) + cbrt(8) - ln(2)*exp(-(n))^-1");
+    CELLS.put("power", "6.71e-8 [C]\n-2.5e12\n1.60(2)");
+    CELLS.put("small", "q = 6.71e-8 [C]");
+    CELLS.put(
+        "units",
+        "9.81 [m/s²]\n5 [N·m²/C²]\n2 [%]\n5 [[lb_av]]\n3 [1/mol]\n20 °C\n1 [Ω]\n2 [µm]\n30°");
+    CELLS.put(
+        "words",
+        "show n_moved in words\nshow 6.71e-8 [C] in words\nshow 1 [m] in words\nshow -2 in words");
+    CELLS.put("digits", "show n_there in digits\nshow 0 in digits\nshow 1e300 in digits \"much\"");
+    CELLS.put("contrast", "contrast n_moved with n_there \"Moved, and there anyway\"");
+    CELLS.put("close contrast", "contrast 2 [m] with -3 [m]");
+    CELLS.put("vast contrast", "contrast 1e-150 [N] with 1e150 [N]");
+    CELLS.put("sentence", "say \"{m} and {n_moved in words} and {n_there in digits} {{braces}}\"");
+    CELLS.put("empty sentence", "say \"\"");
+    CELLS.put("note", "constants textbook");
+    CELLS.put("hidden constant", "h = 2");
+    CELLS.put("mistakes", "m + d\nx\n1/0");
+    CELLS.put("unreadable", "a/b c\n2,5");
+    CELLS.put("annotated unit", "1 [{$<&>}]\n1 [m{a_b#c^d~e%}]\n1 [{\\\\href}]");
+    for (String hostile : Stream.concat(hostile().stream(), Stream.of(UNPRINTABLE)).toList()) {
+      String text = hostile.replace("\\", "\\\\").replace("\"", "\\\"");
+      String braces = text.replace("{", "{{").replace("}", "}}");
+      CELLS.put(
+          "description " + hostile, "x = 1e12 \"" + text + "\"\nshow x in words \"" + text + "\"");
+      CELLS.put("title " + hostile, "y = 3 \"" + text + "\"\ncontrast y with 5e9 \"" + text + "\"");
+      CELLS.put("sentence " + hostile, "say \"" + braces + "\"");
+      CELLS.put("source " + hostile, "1 + (" + hostile);
+    }
+  }
+
+  private Samples() {}
+
+  /** Texts that mean something in some medium. */
+  static List<String> hostile() {
+    return List.of(
+        "<script>alert(1)</script>",
+        "<img src=x onerror=alert(1)>",
+        "$x$ and $$y$$",
+        "\\(x\\) \\[y\\] \\begin{a}",
+        "\\)</td></table>",
+        "\"quoted\" 'too'",
+        "<!-- a --> ]]>",
+        "{x} {{y}} %s %d {0}",
+        "&amp; &lt; & <");
+  }
+
+  /** A name and what its cell shows after the givens. */
+  record Sample(String name, List<Result> results) {
+    @Override
+    public String toString() {
+      return Printable.of(name); // reports are XML
+    }
+  }
+
+  static Stream<Sample> all() {
+    return CELLS.entrySet().stream().map(e -> new Sample(e.getKey(), results(e.getValue())));
+  }
+
+  static List<Result> results(String cell) {
+    Sheet sheet = new Sheet();
+    List<Result> results = new ArrayList<>(sheet.run("givens", GIVENS).results());
+    if (!cell.equals(GIVENS)) {
+      results = sheet.run("cell", cell).results();
+    }
+    return results;
+  }
+}
