@@ -20,22 +20,30 @@ final class MathMlMarkup implements MathMarkup {
     }
     boolean digits = parts[1].matches("\\d+");
     String below = Html.escape(parts[1].replace('_', ' '));
-    String subscript =
-        digits ? "<mn>" + below + "</mn>" : "<mi mathvariant=\"normal\">" + below + "</mi>";
-    return "<msub>" + group(head) + subscript + "</msub>";
+    String subscript = digits ? "<mn>" + below + "</mn>" : label(below);
+    return "<msub>" + head + subscript + "</msub>";
+  }
+
+  private static String upright(String letter) {
+    return "<mi mathvariant=\"normal\">" + letter + "</mi>";
+  }
+
+  /** Several letters are upright by themselves. */
+  private static String label(String below) {
+    return below.codePointCount(0, below.length()) == 1 ? upright(below) : "<mi>" + below + "</mi>";
   }
 
   /** One letter is italic by itself; of ΔT only the T is. */
   private static String letters(String text) {
     boolean change = text.startsWith("Δ") && text.codePointCount(0, text.length()) == 2;
     return change
-        ? "<mi mathvariant=\"normal\">Δ</mi><mi>" + Html.escape(text.substring(1)) + "</mi>"
+        ? group(upright("Δ") + "<mi>" + Html.escape(text.substring(1)) + "</mi>")
         : "<mi>" + Html.escape(text) + "</mi>";
   }
 
   @Override
   public String symbol(String symbol) {
-    return "<mi mathvariant=\"normal\">" + Html.escape(symbol) + "</mi>";
+    return upright(Html.escape(symbol));
   }
 
   @Override

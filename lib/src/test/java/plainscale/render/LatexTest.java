@@ -29,14 +29,13 @@ class LatexTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "w = m g_n    | w = m \\, g_{n} = \\left(0.0265 \\pm 0.0005\\right) \\, \\mathrm{N} = \\left(26.5 \\pm 0.5\\right) \\, \\mathrm{mN}",
+        "w = m g_n    | w = m \\, g_{\\mathrm{n}} = \\left(0.0265 \\pm 0.0005\\right) \\, \\mathrm{N} = \\left(26.5 \\pm 0.5\\right) \\, \\mathrm{mN}",
         "d/n          | \\frac{d}{n} = 1.17 \\, \\mathrm{cm}",
         "6.71e-8      | 6.71 \\times {10}^{-8}",
-        "9.81 [m/s²]  | 9.81 \\, \\mathrm{m/s^{2}}",
+        "9.81 [m/s²]  | 9.81 \\, \\mathrm{m} / {\\mathrm{s}}^{2}",
         "θ            | \\theta  = 30 \\mathrm{{}^{\\circ}}",
         "ε_0          | \\varepsilon _{0} = 2",
         "2 [%]        | 2 \\, \\mathrm{\\%}",
-        "1 [{a$b}]    | 1 \\, \\mathrm{\\{a\\$b\\}}",
         "show n_there | n_{\\mathrm{there}} = 8.13 \\times {10}^{23}"
       })
   void aValueIsALineOfTex(String cell, String tex) {
