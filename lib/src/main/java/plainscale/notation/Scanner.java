@@ -70,16 +70,16 @@ final class Scanner {
 
   private boolean skip() {
     int before = at;
-    while (at < to
-        && (Character.isWhitespace(source.charAt(at)) || isOtherSpace(source.charAt(at)))) {
-      at++;
-    }
-    if (at < to && source.charAt(at) == '#') {
-      int end = source.indexOf('\n', at);
-      at = end < 0 ? to : Math.min(end, to);
-      skip();
+    while (at < to && (isSpace(source.charAt(at)) || source.charAt(at) == '#')) {
+      int lineEnd = source.indexOf('\n', at);
+      boolean comment = source.charAt(at) == '#';
+      at = !comment ? at + 1 : lineEnd < 0 ? to : Math.min(lineEnd, to);
     }
     return at > before;
+  }
+
+  private static boolean isSpace(char c) {
+    return Character.isWhitespace(c) || isOtherSpace(c);
   }
 
   private static boolean isOtherSpace(char c) {

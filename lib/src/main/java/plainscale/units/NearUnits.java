@@ -27,9 +27,9 @@ final class NearUnits {
   static List<String> of(String wrong) {
     UnitTable table = UnitTable.standard();
     List<String> near = new ArrayList<>();
-    Optional.ofNullable(SLIPS.getOrDefault(wrong, SLIPS.get(wrong.toLowerCase(Locale.ROOT))))
-        .ifPresent(near::add);
-    table.byName(wrong).ifPresent(near::add);
+    String lower = wrong.toLowerCase(Locale.ROOT);
+    Optional.ofNullable(SLIPS.getOrDefault(wrong, SLIPS.get(lower))).ifPresent(near::add);
+    table.byName(wrong).or(() -> table.byName(lower)).ifPresent(near::add);
     near.addAll(otherCase(wrong));
     runTogether(wrong).ifPresent(near::add);
     if (near.isEmpty()) {

@@ -12,7 +12,10 @@ final class Ucum {
   private static final String TERM =
       "\\(*(?:[A-Za-z_%'\"]|\\[[^\\[\\]\\s]+\\])+(?:[+-]?(?:1[0-2]|[1-9]))?\\)*";
 
-  /** Units with small exponents, and nothing doubtful after a solidus. */
+  /**
+   * Units with small exponents (the library fails on large ones) and nothing doubtful after a
+   * solidus.
+   */
   private static final Pattern UNITS =
       Pattern.compile(
           "(?:TERM(?:\\.TERM)*)?(?:/(?:TERM|\\(TERM(?:[./]TERM)*\\)))?".replace("TERM", TERM));
@@ -34,11 +37,8 @@ final class Ucum {
    * likelier.
    */
   static Optional<Unit<?>> find(String text) {
-    boolean bracketed = text.indexOf('[') >= 0 || text.indexOf('_') >= 0;
-    if (!bracketed
-        || !UNITS
-            .matcher(text)
-            .matches()) { // the library would also read numbers, and huge exponents
+    boolean mayBeCode = text.indexOf('[') >= 0 || text.indexOf('_') >= 0;
+    if (!mayBeCode || !UNITS.matcher(text).matches()) {
       return Optional.empty();
     }
     try {

@@ -45,15 +45,8 @@ public final class UnitParser {
     }
   }
 
-  /**
-   * A code in the shape of units; what is doubtful to a reader stays refused, though UCUM reads
-   * J/kg.K from left to right, and so does a prefix where the table allows none.
-   */
   private static Optional<UnitOfMeasure> ucum(String text) {
     String code = text.strip();
-    if (UnitTable.standard().isWronglyPrefixed(code)) {
-      return Optional.empty();
-    }
     return Ucum.find(code)
         .map(unit -> new UnitSymbol(code, code, code, "UCUM", () -> unit))
         .map(symbol -> UnitOfMeasure.of(List.of(new UnitOfMeasure.Factor(symbol, 1))));

@@ -70,14 +70,6 @@ public final class UnitTable {
         : prefixed(symbol, false).or(() -> prefixed(symbol, true));
   }
 
-  /** Whether it is a unit of the table with a prefix that the table does not allow: pa, kmin. */
-  boolean isWronglyPrefixed(String symbol) {
-    return Prefix.startOf(symbol, false)
-        .map(prefix -> rows.get(symbol.substring(prefix.text().length())))
-        .filter(row -> !row.get("prefixes").equals("si"))
-        .isPresent();
-  }
-
   private UnitSymbol plain(Table.Row row) {
     Supplier<Unit<?>> maker = () -> define(row.get("definition"));
     return new UnitSymbol(

@@ -124,8 +124,7 @@ class ProblemsTest {
   @Test
   void aNameLikeNothingElseIsToBeDefined() {
     Problem problem = onlyProblem(sheet.run("cell", "show xylophone"));
-    assertEquals(
-        List.of("define it first: given xylophone = …, or xylophone = …"), problem.repairs());
+    assertEquals(List.of("define it first: given xylophone = …"), problem.repairs());
   }
 
   @Test

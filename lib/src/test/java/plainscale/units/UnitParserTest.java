@@ -93,7 +93,11 @@ class UnitParserTest {
         "/0 | I cannot read “0” as part of a unit. | 0 | ",
         "0 | I cannot read “0” as part of a unit. | 0 | ",
         "m+s | I cannot read “+s” as part of a unit. | +s | ",
-        "$ | I cannot read “$” as part of a unit. | $ | "
+        "$ | I cannot read “$” as part of a unit. | $ | ",
+        "[lb_av]80643 | I cannot read | [lb_av]80643 | ",
+        "J/[lb_av].K | I cannot read | [lb_av].K | ",
+        "Newton | I do not know the unit “Newton”. | Newton | N",
+        "KILOGRAMS | I do not know the unit “KILOGRAMS”. | KILOGRAMS | kg"
       })
   void aBadTextGetsASentenceAPlaceAndWhereSensibleARepair(
       String text, String sentence, String marked, String repair) {
