@@ -347,6 +347,9 @@ final class ExpressionParser {
       depthInUnit += tokens.peek().is("(") ? 1 : tokens.peek().is(")") ? -1 : 0;
       tokens.next();
     }
+    if (tokens.last().end() <= from) {
+      throw tokens.unexpected("a unit belongs here");
+    }
     return units.parse(from, tokens.last().end());
   }
 }

@@ -145,12 +145,13 @@ final class MeasurementParser {
     if (next.is("[")) {
       return units.bracketed();
     }
-    if (next.isWord("x") && tokens.peek(1).type() == Token.Type.NUMBER) {
+    boolean times = next.isWord("x") || next.is("*");
+    if (times && tokens.peek(1).type() == Token.Type.NUMBER && tokens.peek(1).text().equals("10")) {
       throw tokens.fault(
-          "The letter x does not multiply; a power of ten is written with × or with e.",
-          next.span(),
-          "3×10^8",
-          "3e8");
+          "A power of ten is written with × or with e.", next.span(), "3×10^8", "3e8");
+    }
+    if (next.is("*") || next.is("/") || next.is("-") || next.is("^")) {
+      throw formula();
     }
     if (next.type() == Token.Type.NUMBER && next.text().matches("\\d{3}(\\.\\d+)?")) {
       throw tokens.fault(

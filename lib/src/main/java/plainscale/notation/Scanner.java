@@ -167,7 +167,8 @@ final class Scanner {
             && c != 0x7F
             && Character.isDefined(c)
             && !Character.isISOControl(c)
-            && !isSurrogate(c);
+            && !isSurrogate(c)
+            && Character.getType(c) != Character.FORMAT;
     String what =
         shown
             ? "“" + Character.toString(c) + "”"

@@ -1,5 +1,6 @@
 package plainscale.render;
 
+import java.util.regex.Pattern;
 import plainscale.notation.Problem;
 import plainscale.text.Printable;
 
@@ -11,6 +12,10 @@ import plainscale.text.Printable;
 record Excerpt(int lineNumber, String line, String carets) {
   private static final int WIDEST = 76;
   private static final int BEFORE = 30;
+
+  /** Signs that change the direction of a line would put the carets under other characters. */
+  private static final Pattern TURNS_THE_LINE =
+      Pattern.compile("[\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]");
 
   static Excerpt of(Problem problem) {
     String source = problem.source();
@@ -35,6 +40,6 @@ record Excerpt(int lineNumber, String line, String carets) {
   }
 
   private static String printable(String text) {
-    return Printable.of(text).replace('\t', ' ');
+    return TURNS_THE_LINE.matcher(Printable.of(text).replace('\t', ' ')).replaceAll("\uFFFD");
   }
 }

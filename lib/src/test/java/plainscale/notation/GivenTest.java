@@ -85,6 +85,10 @@ class GivenTest {
       delimiter = '|',
       value = {
         "given m = 3 + 4       | A given is a measured number; what is computed is defined without the word given.",
+        "given m = 3 * 4       | A given is a measured number; what is computed is defined without the word given.",
+        "given m = 3 x 10^8 m  | A power of ten is written with × or with e.",
+        "given m = 3*10^8 m    | A power of ten is written with × or with e.",
+        "given m = 1 000 m     | A number is written without spaces.",
         "given m = s           | A given is a measured number; what is computed is defined without the word given.",
         "given m = (2.70) g    | A bracket in a given holds a value and its uncertainty.",
         "given m = 2.70 g ± 0.05 s | Value and uncertainty are written in units of the same kind.",

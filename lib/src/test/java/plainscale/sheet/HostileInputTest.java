@@ -286,6 +286,8 @@ class HostileInputTest {
         "1 [1]",
         "x = 1 [1] [1]",
         "(2 in 1)",
+        "(2 in )",
+        "(2 in",
         "show 2 in 1",
         "show 1 [m²] in L",
         "1 [10*300]",

@@ -124,7 +124,8 @@ class ProblemsTest {
   @Test
   void aNameLikeNothingElseIsToBeDefined() {
     Problem problem = onlyProblem(sheet.run("cell", "show xylophone"));
-    assertEquals(List.of("define it first: given xylophone = …"), problem.repairs());
+    assertEquals(
+        List.of("define it first: given xylophone = …, or xylophone = …"), problem.repairs());
   }
 
   @Test
