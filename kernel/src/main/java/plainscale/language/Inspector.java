@@ -10,12 +10,14 @@ import plainscale.notation.Functions;
 import plainscale.notation.Greek;
 import plainscale.notation.Printer;
 import plainscale.quantity.ElementaryFunction;
+import plainscale.quantity.Quantity;
 import plainscale.render.Html;
 import plainscale.render.ValueText;
 import plainscale.sheet.Entry;
 import plainscale.sheet.Sheet;
 import plainscale.table.Table;
 import plainscale.units.Kinds;
+import plainscale.units.UnitException;
 import plainscale.units.UnitOfMeasure;
 import plainscale.units.UnitSymbol;
 import plainscale.units.UnitTable;
@@ -66,15 +68,20 @@ final class Inspector {
   }
 
   private String entry(Entry entry) {
-    String value =
-        sheet
-            .value(entry.name())
-            .map(q -> " = " + ValueText.number(q.shown()))
-            .orElse(": no value yet");
+    String value = sheet.value(entry.name()).map(Inspector::shown).orElse(": no value yet");
     String formula = entry.formula().map(f -> " = " + Printer.print(f)).orElse("");
     String description = entry.description().isEmpty() ? "" : "\n" + entry.description();
     String kind = entry.formula().isPresent() ? "\ndefined" : "\ngiven";
     return entry.name() + formula + value + description + kind + " in this sheet: " + line(entry);
+  }
+
+  /** A value whose unit has a broken power cannot be shown. */
+  private static String shown(Quantity quantity) {
+    try {
+      return " = " + ValueText.number(quantity.shown());
+    } catch (UnitException brokenPower) {
+      return ": " + brokenPower.getMessage();
+    }
   }
 
   private static String line(Entry entry) {

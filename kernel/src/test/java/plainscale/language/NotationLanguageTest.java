@@ -144,6 +144,13 @@ class NotationLanguageTest {
   }
 
   @Test
+  void inspectionOfAValueThatCannotBeShownSaysWhy() {
+    run("a", "x = sqrt(2 [m])");
+    String text = language.inspect("x", 1, 0).map(ShownOutputs::text).orElse("nothing");
+    assertTrue(text.contains("the root of a unit"), text);
+  }
+
+  @Test
   void inspectionOfNothingIsEmpty() {
     assertTrue(language.inspect("2 + 2", 2, 0).isEmpty());
     assertTrue(language.inspect("unheard_of", 3, 0).isEmpty());

@@ -2,6 +2,7 @@ package plainscale.notation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -89,7 +90,11 @@ public final class Notation {
   private static void refuseTooLong(String source) {
     if (source.length() > LONGEST) {
       String sentence =
-          "This cell has %,d characters; the most is %,d.".formatted(source.length(), LONGEST);
+          String.format(
+              Locale.ROOT,
+              "This cell has %d characters; the most is %d.",
+              source.length(),
+              LONGEST);
       throw limit(sentence, source);
     }
   }

@@ -44,9 +44,6 @@ interface MathMarkup {
     return exponent == 1 ? symbol : power(symbol, number(Integer.toString(exponent)));
   }
 
-  /** Words, upright. */
-  String words(String words);
-
   /** Fragments side by side. */
   String row(List<String> parts);
 

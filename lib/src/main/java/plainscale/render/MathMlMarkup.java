@@ -52,11 +52,6 @@ final class MathMlMarkup implements MathMarkup {
   }
 
   @Override
-  public String words(String words) {
-    return "<mtext>" + Html.escape(words) + "</mtext>";
-  }
-
-  @Override
   public String row(List<String> parts) {
     return "<mrow>" + String.join("", parts) + "</mrow>";
   }

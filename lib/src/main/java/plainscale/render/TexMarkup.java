@@ -82,18 +82,6 @@ final class TexMarkup implements MathMarkup {
   }
 
   @Override
-  public String words(String words) {
-    return "\\text{"
-        + words
-            .replace("\\", "")
-            .replace("{", "")
-            .replace("}", "")
-            .replace("$", "")
-            .replace("%", "\\%")
-        + "}";
-  }
-
-  @Override
   public String row(List<String> parts) {
     return String.join(" ", parts);
   }
