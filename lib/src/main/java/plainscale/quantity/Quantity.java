@@ -70,8 +70,13 @@ public final class Quantity {
     Shown shown = new Shown(value, null, unit);
     BigDecimal coherent = Decimals.inRange(unit.toCoherent(value));
     Figures inUnit = Figures.of(value).inUnit(unit.factor().doubleValue());
-    Figures figures = unit.isScale() ? Figures.stepped(coherent, inUnit.step()) : inUnit;
+    Figures figures = unit.isScale() ? ofReading(coherent, inUnit.step()) : inUnit;
     return new Quantity(coherent, unit.kind(), Uncertainty.NONE, figures, unit, shown);
+  }
+
+  /** A degree Fahrenheit, 5/9 K, counts as one kelvin and not as tenths. */
+  private static Figures ofReading(BigDecimal kelvins, double step) {
+    return Figures.stepped(kelvins, Math.pow(10, Math.rint(Math.log10(step))));
   }
 
   /**
