@@ -4,6 +4,9 @@ import static plainscale.quantity.QuantityException.Fault.UNIT;
 import static plainscale.quantity.QuantityException.Fault.VALUE;
 
 import java.math.BigDecimal;
+import java.util.Optional;
+import org.apache.commons.math3.fraction.Fraction;
+import org.apache.commons.math3.fraction.FractionConversionException;
 import plainscale.units.Kind;
 import plainscale.units.Kinds;
 
@@ -14,6 +17,8 @@ import plainscale.units.Kinds;
 final class Powers {
   private static final int LARGEST_DENOMINATOR = 12;
   private static final int LARGEST_UNIT_EXPONENT = 60;
+  private static final double EXACTNESS = 1e-12;
+  private static final int MOST_ITERATIONS = 100;
 
   private Powers() {}
 
@@ -73,17 +78,26 @@ final class Powers {
       throw new QuantityException(
           UNIT, "A quantity with a unit takes an exact exponent, such as 2 or 1/2.");
     }
-    for (int denominator = 1; denominator <= LARGEST_DENOMINATOR; denominator++) {
-      double numerator = exponent.value().doubleValue() * denominator;
-      if (Math.abs(numerator) > LARGEST_UNIT_EXPONENT) {
-        break;
-      }
-      if (Math.abs(numerator - Math.rint(numerator)) < 1e-12) {
-        return base.kind().power((int) Math.rint(numerator), denominator);
-      }
+    return fraction(exponent.value().doubleValue())
+        .map(f -> base.kind().power(f.getNumerator(), f.getDenominator()))
+        .orElseThrow(
+            () ->
+                new QuantityException(
+                    UNIT,
+                    "A quantity with a unit takes an exponent such as 2, 3/2 or −1; this one is not."));
+  }
+
+  /** The exponent as a fraction that a unit can be raised to, if it is one. */
+  private static Optional<Fraction> fraction(double exponent) {
+    try {
+      Fraction fraction = new Fraction(exponent, EXACTNESS, MOST_ITERATIONS);
+      boolean small =
+          fraction.getDenominator() <= LARGEST_DENOMINATOR
+              && Math.abs(fraction.getNumerator()) <= LARGEST_UNIT_EXPONENT;
+      return small ? Optional.of(fraction) : Optional.empty();
+    } catch (FractionConversionException noSmallFraction) {
+      return Optional.empty();
     }
-    throw new QuantityException(
-        UNIT, "A quantity with a unit takes an exponent such as 2, 3/2 or −1; this one is not.");
   }
 
   private static Uncertainty uncertainty(Quantity base, Quantity exponent, BigDecimal value) {
