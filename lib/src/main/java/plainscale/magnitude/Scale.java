@@ -10,7 +10,7 @@ public enum Scale {
   /** A billion is 10¹², as in most of continental Europe (Chuquet). */
   LONG("long", 66, true),
   /** A milliard is 10⁹ and a billion 10¹² (Peletier). */
-  PELETIER("peletier", 66, true),
+  MILLIARD("milliard", 66, true),
   /** Lakh and crore. It has no words for fractions. */
   INDIAN("indian", 21, false),
   /** Thousand and million only, said as often as needed: "8.7 million million". */

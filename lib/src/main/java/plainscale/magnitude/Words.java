@@ -15,29 +15,46 @@ import plainscale.magnitude.ScaleNames.Name;
  */
 public final class Words {
   /** The short scale with digits in SI style. */
-  public static final Words ENGLISH = new Words(Scale.SHORT, DigitStyle.SI);
+  public static final Words ENGLISH = new Words(Language.ENGLISH, Scale.SHORT, DigitStyle.SI);
 
   private static final BigInteger THOUSAND = BigInteger.valueOf(1000);
 
   /** Nobody reads more figures than this in words. */
   private static final int MOST_FIGURES = 100;
 
+  private final Language language;
   private final Scale scale;
   private final DigitStyle style;
 
-  private Words(Scale scale, DigitStyle style) {
+  private Words(Language language, Scale scale, DigitStyle style) {
+    this.language = language;
     this.scale = scale;
     this.style = style;
   }
 
-  /** Words of a scale. */
+  /** English words of a scale. */
   public static Words of(Scale scale) {
-    return new Words(scale, DigitStyle.SI);
+    return of(Language.ENGLISH, scale);
+  }
+
+  /** Words of a language and a scale. */
+  public static Words of(Language language, Scale scale) {
+    return new Words(language, scale, DigitStyle.SI);
+  }
+
+  /** The language of the words. */
+  public Language language() {
+    return language;
+  }
+
+  /** The names of powers of ten that are used. */
+  public Scale scale() {
+    return scale;
   }
 
   /** The same words with the digits of the mixed form in another style. */
   public Words with(DigitStyle digitStyle) {
-    return new Words(scale, digitStyle);
+    return new Words(language, scale, digitStyle);
   }
 
   /** Digits and a named power: "8.7 trillion", "53 thousandths", "999.5". */

@@ -90,7 +90,7 @@ class WordsTest {
     assertFalse(Words.of(Scale.INDIAN).mixed(new BigDecimal("1E-7")).inWords());
     assertFalse(Words.of(Scale.INDIAN).mixed(new BigDecimal("1E+21")).inWords());
     assertFalse(Words.of(Scale.LONG).mixed(new BigDecimal("1E-9")).inWords());
-    assertEquals("1 milliardth", Words.of(Scale.PELETIER).mixed(new BigDecimal("1E-9")).text());
+    assertEquals("1 milliardth", Words.of(Scale.MILLIARD).mixed(new BigDecimal("1E-9")).text());
   }
 
   @Test

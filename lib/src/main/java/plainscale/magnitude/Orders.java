@@ -1,0 +1,41 @@
+package plainscale.magnitude;
+
+import java.math.BigDecimal;
+
+/**
+ * What is meant by orders of magnitude; the trade uses all three (common practice, no source). For
+ * 8.7E+12 beside 2.0E+3 they give 9, 10 and 10.
+ */
+public enum Orders {
+  /** The order of a number is floor(log₁₀|x|); two numbers are as far apart as their orders. */
+  FLOOR("floor of log₁₀"),
+  /** The order of a number is the power of ten nearest to it on a logarithmic scale. */
+  NEAREST("nearest power of ten"),
+  /** As {@link #NEAREST} for one number; two are apart by their ratio in powers of ten, rounded. */
+  RATIO("ratio in powers of ten");
+
+  private final String definition;
+
+  Orders(String definition) {
+    this.definition = definition;
+  }
+
+  /** The definition in a few words, to be shown beside the number. */
+  public String definition() {
+    return definition;
+  }
+
+  /** The order of magnitude of one number that is not zero: 12 or 13 for 8.7E+12. */
+  public long of(BigDecimal value) {
+    PowerOfTen form = PowerOfTen.of(value);
+    return this == FLOOR ? form.exponent() : Math.round(form.log10());
+  }
+
+  /** How many orders of magnitude lie between two numbers that are not zero. */
+  public long between(BigDecimal larger, BigDecimal smaller) {
+    if (this == RATIO) {
+      return Math.round(PowerOfTen.of(larger).log10() - PowerOfTen.of(smaller).log10());
+    }
+    return of(larger) - of(smaller);
+  }
+}
