@@ -64,11 +64,11 @@ final class Inspector {
     return sheet
         .entry(name)
         .map(this::entry)
-        .or(() -> sheet.constants().find(name).map(Inspector::constant));
+        .or(() -> sheet.constants().find(name).map(this::constant));
   }
 
   private String entry(Entry entry) {
-    String value = sheet.value(entry.name()).map(Inspector::shown).orElse(": no value yet");
+    String value = sheet.value(entry.name()).map(this::shown).orElse(": no value yet");
     String formula = entry.formula().map(f -> " = " + Printer.print(f)).orElse("");
     String description = entry.description().isEmpty() ? "" : "\n" + entry.description();
     String kind = entry.formula().isPresent() ? "\ndefined" : "\ngiven";
@@ -76,9 +76,9 @@ final class Inspector {
   }
 
   /** A value whose unit has a broken power cannot be shown. */
-  private static String shown(Quantity quantity) {
+  private String shown(Quantity quantity) {
     try {
-      return " = " + ValueText.number(quantity.shown());
+      return " = " + ValueText.number(quantity.shown(), sheet.writing());
     } catch (UnitException brokenPower) {
       return ": " + brokenPower.getMessage();
     }
@@ -90,7 +90,7 @@ final class Inspector {
     return entry.source().substring(start, end < 0 ? entry.source().length() : end).strip();
   }
 
-  private static String constant(Constant constant) {
+  private String constant(Constant constant) {
     String exact =
         constant.quantity().uncertainty().derivatives().isEmpty()
                 && constant.quantity().figures().exact()
@@ -98,7 +98,7 @@ final class Inspector {
             : "";
     return constant.symbol()
         + " = "
-        + ValueText.number(constant.quantity().shown())
+        + ValueText.number(constant.quantity().shown(), sheet.writing())
         + exact
         + "\n"
         + constant.meaning()

@@ -4,26 +4,38 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Two to six numbers under one another on the decimal marker. If one of them needs separators, all
- * get them ("one format throughout a column", SI Brochure 5.4.4). When a number is too long to be
- * written in full, {@link #aligned} is false and nothing is padded.
+ * One to six numbers under one another on the decimal marker, broken into lines where they are too
+ * long. If one of them needs separators, all get them ("one format throughout a column", SI
+ * Brochure 5.4.4). A line ends between two groups, at the same power of ten for all numbers:
+ * {@value #LONG_LINE} digits on either side of the marker at most, {@value #SHORT_LINE} where both
+ * sides are long, so that a line fits on a phone and on paper. When a number is too long to be
+ * written in full, {@link #aligned} is false and nothing is broken.
  */
-public record Alignment(List<Row> rows, int integerPlaces, int decimalPlaces, boolean aligned) {
+public record Alignment(List<Row> rows, boolean aligned) {
 
-  /** The fewest and the most numbers that are put under one another. */
-  public static final int FEWEST = 2;
-
+  /** The most numbers that are put under one another. */
   public static final int MOST = 6;
 
-  private static final String FIGURE_SPACE = "\u2007";
-  private static final String PUNCTUATION_SPACE = "\u2008";
+  /** The most digits of a line on one side of the marker. */
+  public static final int LONG_LINE = 30;
 
-  /** One number with the blanks before and after it, as wide as the digits that are not there. */
-  public record Row(Digits digits, String before, String after) {
+  /** The most digits on each side where both sides have many. */
+  public static final int SHORT_LINE = 15;
 
-    /** The padded number. */
-    public String text() {
-      return before + digits.text() + after;
+  /** One number. */
+  public record Row(Digits digits, List<Line> lines) {
+    /** Keeps its own copy of the lines. */
+    public Row {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** One line of a number: what stands before the marker, and the marker with what follows it. */
+  public record Line(List<Run> whole, List<Run> part) {
+    /** Keeps its own copies of the runs. */
+    public Line {
+      whole = List.copyOf(whole);
+      part = List.copyOf(part);
     }
   }
 
@@ -34,22 +46,19 @@ public record Alignment(List<Row> rows, int integerPlaces, int decimalPlaces, bo
 
   /** Aligns numbers that were written in one style. */
   public static Alignment of(List<Digits> numbers) {
-    if (numbers.size() < FEWEST || numbers.size() > MOST) {
+    if (numbers.isEmpty() || numbers.size() > MOST) {
       throw new IllegalArgumentException(
-          "A column of numbers has from two to six of them, not " + numbers.size() + ".");
+          "A column of numbers has from one to six of them, not " + numbers.size() + ".");
     }
     if (numbers.stream().map(Digits::style).distinct().count() > 1) {
       throw new IllegalArgumentException("The numbers of a column are written in one style.");
     }
     List<Digits> column = oneFormat(numbers);
-    int integers = column.stream().mapToInt(Digits::integerPlaces).max().orElseThrow();
-    int decimals = column.stream().mapToInt(Digits::decimalPlaces).max().orElseThrow();
-    boolean aligned = column.stream().allMatch(Digits::full);
-    return new Alignment(
-        aligned ? padded(column, integers, decimals) : unpadded(column),
-        integers,
-        decimals,
-        aligned);
+    if (!column.stream().allMatch(Digits::full)) {
+      return new Alignment(column.stream().map(Alignment::unbroken).toList(), false);
+    }
+    LineBreaker breaker = breaker(column);
+    return new Alignment(column.stream().map(d -> new Row(d, breaker.lines(d))).toList(), true);
   }
 
   private static List<Digits> oneFormat(List<Digits> numbers) {
@@ -61,43 +70,37 @@ public record Alignment(List<Row> rows, int integerPlaces, int decimalPlaces, bo
     return numbers.stream().map(d -> Digits.of(d.value(), d.style().uniform())).toList();
   }
 
-  private static List<Row> unpadded(List<Digits> column) {
-    return column.stream().map(d -> new Row(d, "", "")).toList();
+  private static Row unbroken(Digits digits) {
+    return new Row(digits, List.of(new Line(digits.runs(), List.of())));
   }
 
-  private static List<Row> padded(List<Digits> column, int integers, int decimals) {
-    DigitStyle style = column.get(0).style();
-    boolean signed = column.stream().anyMatch(d -> d.value().signum() < 0);
-    String widest = (signed ? "0" : "") + mask(style, integers, 0);
-    String longest = mask(style, 1, decimals).substring(1);
-    List<Row> rows = new ArrayList<>();
-    for (Digits number : column) {
-      int left = mask(style, number.integerPlaces(), 0).length();
-      int sign = number.value().signum() < 0 ? 1 : 0;
-      int right = number.text().length() - left - sign;
-      // A sign takes the room of one blank digit, not that of a separator.
-      String before = widest.substring(sign, widest.length() - left);
-      rows.add(new Row(number, blank(before, style), blank(longest.substring(right), style)));
-    }
-    return rows;
+  private static LineBreaker breaker(List<Digits> column) {
+    int whole = column.stream().mapToInt(Digits::integerPlaces).max().orElseThrow();
+    int part = column.stream().mapToInt(Digits::decimalPlaces).max().orElseThrow();
+    boolean bothLong = Math.min(whole, part) > 3 && whole + part > LONG_LINE;
+    return new LineBreaker(bothLong ? SHORT_LINE : LONG_LINE, column.get(0).style());
   }
 
-  /** A number of so many places, all zeros: it has the shape of the widest number. */
-  private static String mask(DigitStyle style, int integers, int decimals) {
-    StringBuilder mask = new StringBuilder();
-    for (int i = 0; i < integers; i++) {
-      mask.append(style.separates(integers - i, integers) ? style.separator() : "").append('0');
-    }
-    mask.append(decimals > 0 ? style.marker() : "");
-    for (int i = 0; i < decimals; i++) {
-      mask.append(style.separatesAfterMarker(i, decimals) ? style.separator() : "").append('0');
-    }
-    return mask.toString();
+  /** The widest line before the marker, in characters. */
+  public int wholeWidth() {
+    return rows.stream()
+        .flatMap(row -> row.lines().stream())
+        .mapToInt(line -> Run.text(line.whole()).length())
+        .max()
+        .orElse(0);
   }
 
-  private static String blank(String mask, DigitStyle style) {
-    return mask.replace("0", FIGURE_SPACE)
-        .replace(style.marker(), PUNCTUATION_SPACE)
-        .replace(style.separator(), style.isSpaced() ? style.separator() : PUNCTUATION_SPACE);
+  /** The widest line from the marker on, in characters. */
+  public int partWidth() {
+    return rows.stream()
+        .flatMap(row -> row.lines().stream())
+        .mapToInt(line -> Run.text(line.part()).length())
+        .max()
+        .orElse(0);
+  }
+
+  /** Digits of one number alone, broken by the same rule. */
+  public static List<Line> lines(Digits digits) {
+    return new ArrayList<>(of(List.of(digits)).rows().get(0).lines());
   }
 }

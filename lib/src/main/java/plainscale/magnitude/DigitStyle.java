@@ -59,6 +59,11 @@ public record DigitStyle(String marker, String separator, Grouping grouping) {
     return separator.codePoints().allMatch(Character::isSpaceChar);
   }
 
+  /** The marker of this style with the thin spaces of the SI Brochure, which never uses commas. */
+  public DigitStyle spaced() {
+    return new DigitStyle(marker, THIN_SPACE, SI.grouping);
+  }
+
   /** The style with every group marked, for columns: one format throughout (SI Brochure 5.4.4). */
   public DigitStyle uniform() {
     return new DigitStyle(

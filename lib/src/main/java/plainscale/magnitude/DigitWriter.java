@@ -32,7 +32,7 @@ final class DigitWriter {
       gap(i, places, digits.length());
       add(role(i, leading, figures.length()), digits.substring(i, i + 1));
     }
-    return runs;
+    return Run.joined(runs);
   }
 
   /** The power of ten, for a number that is too long. */
@@ -69,11 +69,6 @@ final class DigitWriter {
   }
 
   private void add(Role role, String text) {
-    int last = runs.size() - 1;
-    if (last >= 0 && runs.get(last).role() == role) {
-      runs.set(last, new Run(role, runs.get(last).text() + text));
-    } else {
-      runs.add(new Run(role, text));
-    }
+    runs.add(new Run(role, text));
   }
 }

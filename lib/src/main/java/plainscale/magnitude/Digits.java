@@ -1,11 +1,7 @@
 package plainscale.magnitude;
 
-import static java.util.stream.Collectors.joining;
-
 import java.math.BigDecimal;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * A number in full digits, as an ordered list of runs: 8.7E+12 becomes a significant 8, a thin
@@ -17,9 +13,6 @@ public record Digits(BigDecimal value, DigitStyle style, List<Run> runs, boolean
 
   /** The longest number that is written out. */
   public static final int MOST_PLACES = 400;
-
-  private static final Set<Role> FIGURES =
-      EnumSet.of(Role.LEADING_ZERO, Role.SIGNIFICANT, Role.PLACEHOLDER);
 
   /** Keeps its own copy of the runs. */
   public Digits {
@@ -49,7 +42,7 @@ public record Digits(BigDecimal value, DigitStyle style, List<Run> runs, boolean
 
   /** The number as it reads, with separators. */
   public String text() {
-    return runs.stream().map(Run::text).collect(joining());
+    return Run.text(runs);
   }
 
   /** The number to copy into another program: ASCII, decimal point, no separators. */
@@ -72,6 +65,11 @@ public record Digits(BigDecimal value, DigitStyle style, List<Run> runs, boolean
     return Math.max(0, count(Role.LEADING_ZERO) - 1);
   }
 
+  /** The number of all zeros that only keep the place. */
+  public int zeros() {
+    return placeholderZeros() + leadingZeros();
+  }
+
   /** The number of digits before the decimal marker. */
   public int integerPlaces() {
     return places() - decimalPlaces();
@@ -83,11 +81,9 @@ public record Digits(BigDecimal value, DigitStyle style, List<Run> runs, boolean
   }
 
   private int places() {
-    return full ? runs.stream().filter(this::isFigures).mapToInt(r -> r.text().length()).sum() : 0;
-  }
-
-  private boolean isFigures(Run run) {
-    return FIGURES.contains(run.role());
+    return full
+        ? runs.stream().filter(r -> r.role().isDigit()).mapToInt(r -> r.text().length()).sum()
+        : 0;
   }
 
   private int count(Role role) {

@@ -8,22 +8,11 @@ import java.math.BigDecimal;
  */
 public enum Orders {
   /** The order of a number is floor(log₁₀|x|); two numbers are as far apart as their orders. */
-  FLOOR("floor of log₁₀"),
+  FLOOR,
   /** The order of a number is the power of ten nearest to it on a logarithmic scale. */
-  NEAREST("nearest power of ten"),
+  NEAREST,
   /** As {@link #NEAREST} for one number; two are apart by their ratio in powers of ten, rounded. */
-  RATIO("ratio in powers of ten");
-
-  private final String definition;
-
-  Orders(String definition) {
-    this.definition = definition;
-  }
-
-  /** The definition in a few words, to be shown beside the number. */
-  public String definition() {
-    return definition;
-  }
+  RATIO;
 
   /** The order of magnitude of one number that is not zero: 12 or 13 for 8.7E+12. */
   public long of(BigDecimal value) {
@@ -37,5 +26,10 @@ public enum Orders {
       return Math.round(PowerOfTen.of(larger).log10() - PowerOfTen.of(smaller).log10());
     }
     return of(larger) - of(smaller);
+  }
+
+  /** The definition in a few words, to be shown beside the number. */
+  public String definition(Language language) {
+    return Phrases.of(language).say("orders." + this);
   }
 }

@@ -12,7 +12,7 @@ import plainscale.table.Table;
  * "counting one each second would take about 280 thousand years". {@code source} is where the
  * yardstick's value was published.
  */
-public record Perspective(Rule rule, BigDecimal times, String text, String source) {
+public record Perspective(Rule rule, BigDecimal times, String phrase, String source) {
 
   /** What the count is turned into. */
   public enum Rule {
@@ -21,7 +21,9 @@ public record Perspective(Rule rule, BigDecimal times, String text, String sourc
     /** The length of a row of so many things of one millimetre. */
     LENGTH,
     /** The share of each person alive. */
-    SHARING
+    SHARING,
+    /** The paper that as many dots would fill. */
+    PAGES
   }
 
   private static final int MOST_FIGURES = 3;
@@ -30,7 +32,7 @@ public record Perspective(Rule rule, BigDecimal times, String text, String sourc
   private static final BigDecimal SHORT_IN_DIGITS = BigDecimal.TEN.pow(4);
 
   /** A row of the table: how many things make one of the yardstick, and the sentence. */
-  private record Yardstick(Rule rule, BigDecimal size, String sentence, String source) {
+  private record Yardstick(Rule rule, BigDecimal size, String phrase, String source) {
 
     boolean suits(BigDecimal count) {
       return count.compareTo(size.multiply(FEWEST_TIMES)) >= 0
@@ -39,13 +41,7 @@ public record Perspective(Rule rule, BigDecimal times, String text, String sourc
 
     Perspective of(BigDecimal count) {
       BigDecimal times = Figures.quotient(count, size, Math.min(MOST_FIGURES, count.precision()));
-      return new Perspective(rule, times, sentence.formatted(write(times)), source);
-    }
-
-    private static String write(BigDecimal times) {
-      return times.compareTo(SHORT_IN_DIGITS) < 0
-          ? Digits.of(times).text()
-          : Words.ENGLISH.mixed(times).text();
+      return new Perspective(rule, times, phrase, source);
     }
   }
 
@@ -72,11 +68,20 @@ public record Perspective(Rule rule, BigDecimal times, String text, String sourc
         .map(y -> y.of(count));
   }
 
+  /**
+   * The line in a reader's words: "counting one each second would take about 280 thousand years".
+   */
+  public String text(Words words) {
+    boolean few = times.compareTo(SHORT_IN_DIGITS) < 0;
+    String number = few ? words.digits(times).text() : words.mixed(times).text();
+    return Phrases.of(words.language()).say(phrase, number);
+  }
+
   private static Yardstick yardstick(Table.Row row) {
     return new Yardstick(
         Rule.valueOf(row.get("rule").toUpperCase(Locale.ROOT)),
         new BigDecimal(row.get("size")),
-        row.get("sentence"),
+        row.get("phrase"),
         row.get("source"));
   }
 }

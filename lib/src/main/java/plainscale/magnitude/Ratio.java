@@ -43,20 +43,28 @@ public record Ratio(BigDecimal larger, BigDecimal smaller, BigDecimal value) {
     return PowerOfTen.of(value);
   }
 
-  /** How many powers of ten lie between the two, to the nearest: 3 for 999, 11 for 8.35E+10. */
+  /** How many orders of magnitude lie between the two, by a definition. */
+  public long orders(Orders orders) {
+    return orders == Orders.RATIO
+        ? Math.round(powerOfTen().log10())
+        : orders.between(larger, smaller);
+  }
+
+  /** {@link #orders(Orders)} by the ratio: 3 for 999, 11 for 8.35E+10. */
   public long orders() {
-    return Math.round(powerOfTen().log10());
+    return orders(Orders.RATIO);
   }
 
   /**
    * "about 28 orders of magnitude", "about 1 order of magnitude", "less than one order of
    * magnitude".
    */
+  public String ordersText(Writing writing) {
+    return Phrases.of(writing.words().language()).say("orders", orders(writing.orders()));
+  }
+
+  /** {@link #ordersText(Writing)} in usual writing. */
   public String ordersText() {
-    long orders = orders();
-    if (orders == 0) {
-      return "less than one order of magnitude";
-    }
-    return "about " + orders + (orders == 1 ? " order" : " orders") + " of magnitude";
+    return ordersText(Writing.USUAL);
   }
 }

@@ -15,5 +15,10 @@ public enum Role {
   /** The decimal point or comma. */
   MARKER,
   /** "× 10ⁿ", where a number is too long to be written in full. */
-  POWER
+  POWER;
+
+  /** Whether it is made of digits. */
+  public boolean isDigit() {
+    return this == LEADING_ZERO || this == SIGNIFICANT || this == PLACEHOLDER;
+  }
 }

@@ -37,4 +37,8 @@ public enum Scale {
   boolean fractions() {
     return fractions;
   }
+
+  public static java.util.Optional<Scale> named(String name) {
+    return java.util.Arrays.stream(values()).filter(v -> v.column.equals(name)).findFirst();
+  }
 }

@@ -42,6 +42,22 @@ public final class Words {
     return new Words(language, scale, DigitStyle.SI);
   }
 
+  public static Optional<Words> of(java.util.Locale locale) {
+    return Optional.of(ENGLISH);
+  }
+
+  public static java.util.List<String> locales() {
+    return java.util.List.of("en-US");
+  }
+
+  public Words in(Scale other) {
+    return new Words(language, other, style);
+  }
+
+  public String ofOne() {
+    return "of 1";
+  }
+
   /** The language of the words. */
   public Language language() {
     return language;
@@ -50,6 +66,11 @@ public final class Words {
   /** The names of powers of ten that are used. */
   public Scale scale() {
     return scale;
+  }
+
+  /** A number in the digits of the mixed form. */
+  public Digits digits(BigDecimal value) {
+    return Digits.of(value, style);
   }
 
   /** The same words with the digits of the mixed form in another style. */

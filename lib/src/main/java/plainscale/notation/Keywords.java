@@ -1,20 +1,70 @@
 package plainscale.notation;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 
 /** The words that the notation keeps for itself. */
 public final class Keywords {
+  /** The values of the sheet's settings; a locale is any language tag. */
+  private static final Map<Statement.Setting, List<String>> CHOICES =
+      Map.of(
+          Statement.Setting.CONSTANTS, List.of("codata", "textbook"),
+          Statement.Setting.LOCALE, List.of("en-IN"),
+          Statement.Setting.SCALE, List.of("short", "long", "milliard", "indian", "repeated"),
+          Statement.Setting.DIGITS, List.of("everyday", "spaced"),
+          Statement.Setting.ORDERS, List.of("ratio", "nearest", "floor"));
+
   /** Words that begin a statement. */
   public static final List<String> STATEMENTS =
-      List.of("given", "show", "say", "contrast", "constants");
+      List.of(
+          "given",
+          "show",
+          "say",
+          "contrast",
+          "near",
+          "expand",
+          "ruler",
+          "squares",
+          "dots",
+          "constants",
+          "locale",
+          "scale",
+          "orders");
 
   /** Words that follow a formula in a statement. */
-  public static final Set<String> ENDS_FORMULA = Set.of("in", "to", "with");
+  public static final Set<String> ENDS_FORMULA = Set.of("in", "to", "with", "by", "roughly");
 
   /** Words inside a statement. */
   public static final List<String> INNER =
-      List.of("in", "to", "with", "figures", "words", "digits", "textbook", "codata");
+      List.of(
+          "in",
+          "to",
+          "with",
+          "by",
+          "roughly",
+          "figures",
+          "words",
+          "full",
+          "digits",
+          "parts",
+          "orders",
+          "boxes",
+          "counting",
+          "length",
+          "sharing",
+          "pages",
+          "textbook",
+          "codata",
+          "short",
+          "long",
+          "milliard",
+          "indian",
+          "repeated",
+          "ratio",
+          "nearest",
+          "floor");
 
   private Keywords() {}
 
@@ -23,5 +73,15 @@ public final class Keywords {
     return STATEMENTS.contains(name)
         || ENDS_FORMULA.contains(name)
         || Functions.find(name).isPresent();
+  }
+
+  /** The values that a setting can have; for a locale an example. */
+  public static List<String> choices(Statement.Setting setting) {
+    return CHOICES.getOrDefault(setting, List.of());
+  }
+
+  /** A statement that makes this setting. */
+  static String example(Statement.Setting setting) {
+    return setting.name().toLowerCase(Locale.ROOT) + " " + choices(setting).get(0);
   }
 }

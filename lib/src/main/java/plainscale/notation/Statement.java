@@ -50,20 +50,68 @@ public sealed interface Statement {
     }
   }
 
-  /** {@code contrast a with b "what for"}; the same unit for both if one is asked for. */
-  record Contrast(Span span, Expr first, Expr second, Format format, String description)
+  /**
+   * {@code contrast a with b by counting "what for"}: two to six quantities; the same unit for all
+   * if one is asked for; {@code by} names the rule of the line of perspective.
+   */
+  record Contrast(
+      Span span, List<Expr> sides, Format format, @Nullable Option by, String description)
       implements Statement {
+    /** The rule of the line of perspective, if one is asked for. */
+    public Optional<Option> rule() {
+      return Optional.ofNullable(by);
+    }
+
+    /** Keeps its own copy of the sides. */
+    public Contrast {
+      sides = List.copyOf(sides);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.contrast(this);
     }
   }
 
-  /** {@code constants textbook} or {@code constants codata}. */
-  record Constants(Span span, String set) implements Statement {
+  /** {@code near q}: the landmarks below and above a quantity. */
+  record Near(Span span, Expr value, Format format, String description) implements Statement {
     @Override
     public <R> R accept(Visitor<R> visitor) {
-      return visitor.constants(this);
+      return visitor.near(this);
+    }
+  }
+
+  /**
+   * {@code expand n with boxes}: the steps from a power of ten to digits and words; with {@code
+   * boxes} they are left to be filled in.
+   */
+  record Expand(Span span, Expr value, Format format, boolean boxes, String description)
+      implements Statement {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.expand(this);
+    }
+  }
+
+  /** {@code ruler a with b}, {@code squares a with b}, {@code dots a}: a picture of scale. */
+  record Picture(Span span, Drawing drawing, List<Expr> sides, Format format, String description)
+      implements Statement {
+    /** Keeps its own copy of the sides. */
+    public Picture {
+      sides = List.copyOf(sides);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.picture(this);
+    }
+  }
+
+  /** {@code constants textbook}, {@code locale de-CH}: a choice for the whole sheet. */
+  record Choice(Span span, Setting setting, Option option) implements Statement {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.choice(this);
     }
   }
 
@@ -93,6 +141,51 @@ public sealed interface Statement {
   /** A live value in braces. */
   record Value(Expr value, Format format) implements Part {}
 
+  /** A word that chooses something, and where it stands. */
+  record Option(Span span, String text) {}
+
+  /** The pictures of scale. */
+  enum Drawing {
+    /** One to six numbers on a ruler in powers of ten. */
+    RULER(1, 6),
+    /** One number within another, as squares within squares. */
+    SQUARES(2, 2),
+    /** One to three numbers as dots. */
+    DOTS(1, 3);
+
+    private final int fewest;
+    private final int most;
+
+    Drawing(int fewest, int most) {
+      this.fewest = fewest;
+      this.most = most;
+    }
+
+    /** The fewest numbers that it shows. */
+    public int fewest() {
+      return fewest;
+    }
+
+    /** The most numbers that it shows. */
+    public int most() {
+      return most;
+    }
+  }
+
+  /** What a sheet can be told once for all its cells. */
+  enum Setting {
+    /** The set of constants. */
+    CONSTANTS,
+    /** The language and the digits of the reader. */
+    LOCALE,
+    /** The names of powers of ten. */
+    SCALE,
+    /** How digits are grouped. */
+    DIGITS,
+    /** What is meant by an order of magnitude. */
+    ORDERS
+  }
+
   /** One method for each kind of statement. */
   interface Visitor<R> {
     R given(Given given);
@@ -105,7 +198,13 @@ public sealed interface Statement {
 
     R contrast(Contrast contrast);
 
-    R constants(Constants constants);
+    R near(Near near);
+
+    R expand(Expand expand);
+
+    R picture(Picture picture);
+
+    R choice(Choice choice);
 
     R unreadable(Unreadable unreadable);
   }

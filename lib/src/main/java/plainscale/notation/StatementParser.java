@@ -1,26 +1,33 @@
 package plainscale.notation;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import plainscale.text.Near;
-import plainscale.units.UnitOfMeasure;
 
 /**
  * Statements: a table of keywords to rules; a line without a keyword is a definition or an
  * expression to show.
  */
 final class StatementParser {
+  private static final int MOST_SIDES = 6;
   private static final Map<String, Function<StatementParser, Statement>> RULES =
-      Map.of(
-          "given", StatementParser::given,
-          "show", StatementParser::show,
-          "say", StatementParser::say,
-          "contrast", StatementParser::contrast,
-          "constants", StatementParser::constants);
+      Map.ofEntries(
+          Map.entry("given", StatementParser::given),
+          Map.entry("show", StatementParser::show),
+          Map.entry("say", StatementParser::say),
+          Map.entry("contrast", StatementParser::contrast),
+          Map.entry("near", StatementParser::near),
+          Map.entry("expand", StatementParser::expand),
+          Map.entry("ruler", p -> p.picture(Statement.Drawing.RULER)),
+          Map.entry("squares", p -> p.picture(Statement.Drawing.SQUARES)),
+          Map.entry("dots", p -> p.picture(Statement.Drawing.DOTS)),
+          Map.entry("constants", p -> p.choice(Statement.Setting.CONSTANTS)),
+          Map.entry("locale", p -> p.choice(Statement.Setting.LOCALE)),
+          Map.entry("scale", p -> p.choice(Statement.Setting.SCALE)),
+          Map.entry("digits", p -> p.choice(Statement.Setting.DIGITS)),
+          Map.entry("orders", p -> p.choice(Statement.Setting.ORDERS)));
 
   private final Tokens tokens;
   private final Names names;
@@ -145,25 +152,64 @@ final class StatementParser {
   }
 
   private Statement contrast() {
-    Expr first = new ExpressionParser(tokens, names).sum();
-    if (!tokens.acceptWord("with")) {
+    List<Expr> sides = sides();
+    if (sides.size() == 1) {
       throw tokens.unexpected("“with” and a second quantity belong here");
     }
-    Expr second = new ExpressionParser(tokens, names).sum();
     Format format = format();
-    return new Statement.Contrast(whole(), first, second, format, description());
+    Statement.Option by = tokens.acceptWord("by") ? rule() : null;
+    return new Statement.Contrast(whole(), sides, format, by, description());
   }
 
-  private Statement constants() {
-    Token token = tokens.next();
-    if (!token.isWord("textbook") && !token.isWord("codata")) {
-      throw tokens.fault(
-          "There are two sets of constants.",
-          token.span(),
-          "constants codata",
-          "constants textbook");
+  /** {@code a with b with c}: the rest of the line holds at most six. */
+  private List<Expr> sides() {
+    List<Expr> sides = new ArrayList<>();
+    do {
+      sides.add(new ExpressionParser(tokens, names).sum());
+      if (sides.size() > MOST_SIDES) {
+        throw tokens.fault(
+            "At most six quantities go together.", tokens.last(), "take some of them away");
+      }
+    } while (tokens.acceptWord("with"));
+    return sides;
+  }
+
+  private Statement.Option rule() {
+    if (tokens.peek().type() != Token.Type.NAME) {
+      throw tokens.unexpected("a rule of perspective belongs here, such as counting");
     }
-    return new Statement.Constants(whole(), token.text());
+    return FormatParser.option(tokens);
+  }
+
+  private Statement near() {
+    Expr value = new ExpressionParser(tokens, names).sum();
+    Format format = format();
+    return new Statement.Near(whole(), value, format, description());
+  }
+
+  private Statement expand() {
+    Expr value = new ExpressionParser(tokens, names).sum();
+    Format format = format();
+    boolean boxes = tokens.acceptWord("with");
+    if (boxes && !tokens.acceptWord("boxes")) {
+      throw tokens.unexpected("“boxes” belongs here");
+    }
+    return new Statement.Expand(whole(), value, format, boxes, description());
+  }
+
+  private Statement picture(Statement.Drawing drawing) {
+    List<Expr> sides = sides();
+    Format format = format();
+    return new Statement.Picture(whole(), drawing, sides, format, description());
+  }
+
+  private Statement choice(Statement.Setting setting) {
+    if (tokens.peek().type() != Token.Type.NAME) {
+      String example = Keywords.example(setting);
+      throw tokens.fault("Here a choice is missing.", tokens.peek().span(), example);
+    }
+    Statement.Option option = FormatParser.option(tokens);
+    return new Statement.Choice(whole(), setting, option);
   }
 
   private Statement say() {
@@ -230,39 +276,8 @@ final class StatementParser {
     return new Statement.Value(value, format);
   }
 
-  /** {@code { "in" ( "words" | "digits" | unit ) | "to" number ("figure" | "figures") }}. */
   private Format format() {
-    @Nullable UnitOfMeasure unit = null;
-    Format.Style style = Format.Style.NUMBER;
-    int figures = 0;
-    while (true) {
-      if (tokens.acceptWord("in")) {
-        if (tokens.acceptWord("words")) {
-          style = Format.Style.WORDS;
-        } else if (tokens.acceptWord("digits")) {
-          style = Format.Style.DIGITS;
-        } else {
-          unit = units.untilEnd(List.of("in", "to"));
-        }
-      } else if (tokens.acceptWord("to")) {
-        figures = figures();
-      } else {
-        return new Format(unit, style, figures);
-      }
-    }
-  }
-
-  private int figures() {
-    Token number = tokens.next();
-    boolean whole = number.type() == Token.Type.NUMBER && number.number().whole();
-    BigDecimal value = whole ? number.number().value() : BigDecimal.ZERO;
-    if (value.signum() <= 0 || value.compareTo(BigDecimal.valueOf(30)) > 0) {
-      throw tokens.fault("A number of figures runs from 1 to 30.", number.span(), "to 2 figures");
-    }
-    if (!tokens.acceptWord("figures") && !tokens.acceptWord("figure")) {
-      throw tokens.unexpected("“figures” belongs here");
-    }
-    return value.intValueExact();
+    return new FormatParser(tokens, units).format();
   }
 
   private String description() {

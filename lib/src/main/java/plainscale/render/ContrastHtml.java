@@ -1,108 +1,93 @@
 package plainscale.render;
 
 import java.util.List;
-import plainscale.magnitude.DigitStyle;
+import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Digits;
-import plainscale.magnitude.Role;
-import plainscale.magnitude.Run;
-import plainscale.picture.DigitColumns;
-import plainscale.picture.MagnitudeRuler;
-import plainscale.picture.Mark;
+import plainscale.magnitude.Spelling;
+import plainscale.magnitude.Writing;
 import plainscale.quantity.Shown;
 import plainscale.sheet.Result;
 
 /**
- * A contrast as HTML: both numbers in full digits on one decimal marker, the comparison, the ratio,
+ * A contrast as HTML: the numbers in full digits on one decimal marker, the comparison, the ratio,
  * the ruler.
  */
 final class ContrastHtml {
   private static final String PLAIN_TABLE =
       "<table style=\"border:none;margin:0\"><tbody>%s</tbody></table>";
-  private static final String DIGITS =
-      "<td class=\"ps-digits\" style=\"text-align:%s;white-space:nowrap;vertical-align:baseline;padding:0.2em 0;"
-          + "font-size:120%%\">%s</td>";
   private static final String WIDE =
-      "<tr><td colspan=\"2\" style=\"text-align:left;vertical-align:baseline;padding:0.2em 0.8em 0.2em 0\">%s</td></tr>";
+      "<tr><td colspan=\"2\" style=\"text-align:left;vertical-align:baseline;"
+          + "padding:0.2em 0.8em 0.2em 0\">%s</td></tr>";
 
   private final Medium medium;
   private final Result.Contrasted contrast;
-  private final List<Mark> marks;
+  private final ContrastText text;
+  private final Writing writing;
 
   ContrastHtml(Medium medium, Result.Contrasted contrast) {
     this.medium = medium;
     this.contrast = contrast;
-    this.marks = List.of(mark(contrast.first()), mark(contrast.second()));
+    this.text = new ContrastText(contrast);
+    this.writing = contrast.writing();
   }
 
   String html() {
-    String perspective = ContrastText.perspective(contrast.ratio()).map(this::paragraph).orElse("");
-    return "<div class=\"ps-contrast\">"
-        + (medium.drawsDigits() ? drawn() : written())
-        + "<p><b>"
-        + medium.words().apply(ContrastText.comparison(contrast))
-        + "</b></p>"
-        + "<p>Ratio: "
-        + DigitsHtml.of(Digits.of(contrast.ratio().value()).runs())
-        + power()
-        + "</p>"
-        + perspective
-        + medium.pictures().apply(MagnitudeRuler.of("", marks, contrast.ratio()))
-        + "</div>";
-  }
-
-  private String paragraph(String text) {
-    return "<p>" + medium.words().apply(text) + "</p>";
-  }
-
-  private static Mark mark(Result.Side side) {
-    return new Mark(ContrastText.name(side), side.shown().value(), side.shown().unit().text());
-  }
-
-  private String drawn() {
-    return medium.pictures().apply(DigitColumns.of(contrast.title(), marks));
-  }
-
-  private String written() {
     String title =
         contrast.title().isEmpty()
             ? ""
             : "<p><b>" + medium.words().apply(contrast.title()) + "</b></p>";
-    return title + PLAIN_TABLE.formatted(side(contrast.first()) + side(contrast.second()));
+    return "<div class=\"ps-contrast\">"
+        + title
+        + PLAIN_TABLE.formatted(rows())
+        + "<p><b>"
+        + medium.words().apply(text.comparison())
+        + "</b></p>"
+        + PLAIN_TABLE.formatted(ratio())
+        + text.share().map(this::paragraph).orElse("")
+        + text.perspective().map(this::paragraph).orElse("")
+        + medium.pictures().apply(Scenes.ruler(contrast))
+        + "</div>";
+  }
+
+  private String paragraph(String words) {
+    return "<p>" + medium.words().apply(words) + "</p>";
+  }
+
+  private String rows() {
+    List<Digits> numbers =
+        contrast.sides().stream()
+            .map(side -> Digits.of(side.shown().value(), writing.digits()))
+            .toList();
+    Alignment alignment = Alignment.of(numbers);
+    StringBuilder rows = new StringBuilder();
+    for (int i = 0; i < numbers.size(); i++) {
+      rows.append(side(contrast.sides().get(i), alignment.rows().get(i)));
+    }
+    return rows.toString();
+  }
+
+  private String ratio() {
+    Alignment alone = Alignment.of(List.of(text.digits()));
+    String power = text.power().isPresent() ? "&nbsp;= " + math(contrast.times()) : "";
+    return WIDE.formatted(medium.words().apply(text.ratioLabel() + ":"))
+        + DigitsHtml.rows(alone.rows().get(0), power);
   }
 
   /** Label above, digits parted at the decimal marker so that the rows align on it, words below. */
-  private String side(Result.Side side) {
-    Digits digits = Digits.of(side.shown().value(), DigitStyle.SI.uniform());
-    int marker = marker(digits.runs());
-    String whole = DigitsHtml.of(digits.runs().subList(0, marker));
-    String part = DigitsHtml.of(digits.runs().subList(marker, digits.runs().size()));
+  private String side(Result.Side side, Alignment.Row row) {
+    Spelling words = ValueWords.of(side.shown(), writing);
     String uncertain = side.shown().uncertainty().isEmpty() ? "" : "; " + math(side.shown());
-    String figures = " <span style=\"font-size:90%\">(" + ContrastText.figures(digits) + ")</span>";
-    String words = medium.words().apply(ValueWords.of(side.shown())) + uncertain + figures;
+    String figures =
+        " <span style=\"font-size:90%\">("
+            + medium.words().apply(ContrastText.figures(row.digits(), side.exact(), writing))
+            + ")</span>";
+    String remark = words.remark().map(r -> "; " + medium.words().apply(r)).orElse("");
     return WIDE.formatted("<b>" + medium.words().apply(ContrastText.name(side)) + "</b>")
-        + "<tr>"
-        + DIGITS.formatted("right", whole)
-        + DIGITS.formatted("left", part + medium.unit(side.shown().unit()))
-        + "</tr>"
-        + WIDE.formatted(words);
+        + DigitsHtml.rows(row, medium.unit(side.shown().unit()))
+        + WIDE.formatted(medium.words().apply(words.text()) + uncertain + figures + remark);
   }
 
   private String math(Shown shown) {
-    return medium.mathematics().apply(new Equation(medium.markup()).value(shown));
-  }
-
-  private static int marker(List<Run> runs) {
-    for (int i = 0; i < runs.size(); i++) {
-      if (runs.get(i).role() == Role.MARKER) {
-        return i;
-      }
-    }
-    return runs.size();
-  }
-
-  private String power() {
-    boolean saysMore =
-        !ValueText.number(contrast.times()).equals(Digits.of(contrast.times().value()).text());
-    return saysMore ? " = " + math(contrast.times()) : "";
+    return medium.mathematics().apply(new Equation(medium.markup(), writing).value(shown));
   }
 }

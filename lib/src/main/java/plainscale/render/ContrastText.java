@@ -1,16 +1,30 @@
 package plainscale.render;
 
+import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import plainscale.magnitude.Digits;
-import plainscale.magnitude.Perspective;
+import plainscale.magnitude.Phrases;
 import plainscale.magnitude.Ratio;
 import plainscale.magnitude.Words;
+import plainscale.magnitude.Writing;
 import plainscale.notation.Printer;
 import plainscale.sheet.Result;
+import plainscale.units.UnitOfMeasure;
 
 /** The sentences of a contrast, the same in every medium. */
 final class ContrastText {
-  private ContrastText() {}
+  private final Result.Contrasted contrast;
+  private final Writing writing;
+  private final Phrases phrases;
+  private final Words words;
+
+  ContrastText(Result.Contrasted contrast) {
+    this.contrast = contrast;
+    this.writing = contrast.writing();
+    this.phrases = writing.phrases();
+    this.words = writing.words();
+  }
 
   /** What a side is called: its description, else its name, else its formula. */
   static String name(Result.Side side) {
@@ -21,47 +35,100 @@ final class ContrastText {
     return label.name().or(() -> label.formula().map(Printer::print)).orElse("");
   }
 
-  /** "The second is about 1.9 trillion times the first: 12 orders of magnitude." */
-  static String comparison(Result.Contrasted contrast) {
-    Ratio ratio = contrast.ratio();
-    boolean firstIsLarger =
-        contrast.first().shown().value().abs().compareTo(contrast.second().shown().value().abs())
-            >= 0;
-    String larger = firstIsLarger ? "first" : "second";
-    String smaller = firstIsLarger ? "second" : "first";
-    String times = ratio.words(Words.ENGLISH).text();
-    return "The %s is %s times the %s: %s.".formatted(larger, times, smaller, ratio.ordersText());
+  /**
+   * "The second is 1.9 trillion times the first: about 12 orders of magnitude (ratio in powers of
+   * ten)."
+   */
+  String comparison() {
+    if (ratio().value().compareTo(BigDecimal.ONE) == 0) {
+      return phrases.say("same");
+    }
+    String times = words.mixed(ratio().value()).text();
+    String orders = ratio().ordersText(writing);
+    String definition = writing.orders().definition(words.language());
+    return "%s: %s (%s)."
+        .formatted(
+            phrases.say("comparison", larger(), times, smaller(), size()), orders, definition);
   }
 
-  /** The ratio in full digits, and with its uncertainty as a power of ten. */
-  static String digits(Result.Contrasted contrast) {
-    String digits = Digits.of(contrast.ratio().value()).text();
-    String written = ValueText.number(contrast.times());
-    return written.equals(digits) ? digits : digits + " = " + written;
+  /** Whether the number of times ends in a large name, after which some languages say "of". */
+  private String size() {
+    return ratio().value().compareTo(BigDecimal.TEN.pow(6)) >= 0 ? "large" : "small";
+  }
+
+  private Ratio ratio() {
+    return contrast.ratio();
+  }
+
+  /** Counts are told one by one, other quantities by parts. */
+  Optional<String> share() {
+    if (ratio().value().compareTo(BigDecimal.TEN) < 0) {
+      return Optional.empty();
+    }
+    boolean counts = contrast.sides().get(0).shown().unit().equals(UnitOfMeasure.ONE);
+    String many = words.mixed(ratio().value()).text();
+    return Optional.of(
+        counts
+            ? phrases.say("for-every-one", smaller(), many, larger(), size())
+            : phrases.say("one-part", smaller(), many, larger(), size()));
+  }
+
+  private int larger() {
+    return 1 + place(true);
+  }
+
+  private int smaller() {
+    return 1 + place(false);
+  }
+
+  private int place(boolean largest) {
+    List<BigDecimal> sizes =
+        contrast.sides().stream().map(side -> side.shown().value().abs()).toList();
+    int place = 0;
+    for (int i = 1; i < sizes.size(); i++) {
+      int order = sizes.get(i).compareTo(sizes.get(place));
+      // Of equal ones the last counts as the largest, so that the two places differ.
+      if (largest ? order >= 0 : order < 0) {
+        place = i;
+      }
+    }
+    return place;
+  }
+
+  /** The ratio in full digits. */
+  Digits digits() {
+    return Digits.of(ratio().value(), writing.digits());
+  }
+
+  /** The ratio as a power of ten with its uncertainty, where that says more than the digits. */
+  Optional<String> power() {
+    String written = ValueText.number(contrast.times(), writing);
+    return written.equals(digits().text()) ? Optional.empty() : Optional.of(written);
+  }
+
+  String ratioLabel() {
+    return phrases.say("ratio");
   }
 
   /** One line that makes the ratio graspable, as a sentence. */
-  static Optional<String> perspective(Ratio ratio) {
-    return Perspective.of(ratio.value()).map(p -> "To picture the ratio: " + p.text() + ".");
+  Optional<String> perspective() {
+    return contrast
+        .perspective()
+        .map(line -> phrases.say("perspective", line.rule().name(), line.text(words)));
   }
 
   /** The uncertain form of a side, where it has one: "(4.19 ± 0.23) × 10¹¹". */
-  static Optional<String> uncertain(Result.Side side) {
-    return side.shown().uncertainty().map(u -> ValueText.number(side.shown()));
+  Optional<String> uncertain(Result.Side side) {
+    return side.shown().uncertainty().map(u -> ValueText.number(side.shown(), writing));
   }
 
   /** "3 significant figures, 9 zeros that keep the place". */
-  static String figures(Digits digits) {
-    int figures = digits.significantFigures();
-    int zeros = digits.placeholderZeros() + digits.leadingZeros();
-    String text = figures + (figures == 1 ? " significant figure" : " significant figures");
-    if (zeros == 0) {
-      return text;
+  static String figures(Digits digits, boolean exact, Writing writing) {
+    if (exact) {
+      return writing.phrases().say("figures.exact");
     }
-    return text
-        + ", "
-        + zeros
-        + (zeros == 1 ? " zero that keeps" : " zeros that keep")
-        + " the place";
+    return digits.zeros() == 0
+        ? writing.phrases().say("figures", digits.significantFigures())
+        : writing.phrases().say("figures.zeros", digits.significantFigures(), digits.zeros());
   }
 }

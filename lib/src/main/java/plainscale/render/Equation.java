@@ -3,6 +3,7 @@ package plainscale.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plainscale.magnitude.Writing;
 import plainscale.quantity.Shown;
 import plainscale.sheet.Result;
 import plainscale.units.UnitOfMeasure;
@@ -10,9 +11,11 @@ import plainscale.units.UnitOfMeasure;
 /** Lines of mathematics: {@code name = formula = value unit = the same with a prefix}. */
 final class Equation {
   private final MathMarkup markup;
+  private final Writing writing;
 
-  Equation(MathMarkup markup) {
+  Equation(MathMarkup markup, Writing writing) {
     this.markup = markup;
+    this.writing = writing;
   }
 
   /** The whole line of a valued result. */
@@ -50,7 +53,7 @@ final class Equation {
   private List<String> labelled(Result.Label label) {
     List<String> sides = new ArrayList<>();
     label.name().map(markup::name).ifPresent(sides::add);
-    label.formula().map(new FormulaWriter(markup)::write).ifPresent(sides::add);
+    label.formula().map(new FormulaWriter(markup, writing.digits())::write).ifPresent(sides::add);
     return sides;
   }
 
@@ -67,7 +70,7 @@ final class Equation {
 
   /** A value with its uncertainty, power of ten and unit. */
   String value(Shown shown) {
-    NumberForm form = NumberForm.of(shown);
+    NumberForm form = NumberForm.of(shown, writing.digits());
     List<String> parts = new ArrayList<>();
     parts.add(markup.number(form.value()));
     form.uncertainty().ifPresent(u -> parts.addAll(List.of(markup.sign("±"), markup.number(u))));

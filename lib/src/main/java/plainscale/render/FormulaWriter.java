@@ -3,6 +3,7 @@ package plainscale.render;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import plainscale.magnitude.DigitStyle;
 import plainscale.magnitude.Digits;
 import plainscale.notation.Expr;
 import plainscale.quantity.ElementaryFunction;
@@ -15,9 +16,11 @@ final class FormulaWriter implements Expr.Visitor<String> {
   private static final int PLAIN = 6;
 
   private final MathMarkup markup;
+  private final DigitStyle style;
 
-  FormulaWriter(MathMarkup markup) {
+  FormulaWriter(MathMarkup markup, DigitStyle style) {
     this.markup = markup;
+    this.style = style;
   }
 
   String write(Expr expr) {
@@ -31,9 +34,9 @@ final class FormulaWriter implements Expr.Visitor<String> {
     int exponent = value.precision() - value.scale() - 1;
     boolean plain = value.signum() == 0 || (value.scale() >= 0 && Math.abs(exponent) <= PLAIN);
     if (plain) {
-      parts.add(markup.number(Digits.of(value).text()));
+      parts.add(markup.number(Digits.of(value, style).text()));
     } else {
-      parts.add(markup.number(Digits.of(value.scaleByPowerOfTen(-exponent)).text()));
+      parts.add(markup.number(Digits.of(value.scaleByPowerOfTen(-exponent), style).text()));
       parts.add(markup.sign("×"));
       parts.add(markup.power(markup.number("10"), markup.number(minus(exponent))));
     }

@@ -2,8 +2,8 @@ package plainscale.render;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import plainscale.magnitude.Digits;
-import plainscale.magnitude.Words;
+import plainscale.magnitude.Alignment;
+import plainscale.magnitude.Writing;
 import plainscale.sheet.Result;
 
 /**
@@ -15,16 +15,21 @@ final class HtmlRenderer implements Result.Visitor<String> {
       "<td style=\"text-align:left;vertical-align:middle;padding:0.2em 0.8em 0.2em 0\">";
 
   private final Medium medium;
-  private final Equation equation;
 
   HtmlRenderer(Medium medium) {
     this.medium = medium;
-    this.equation = new Equation(medium.markup());
+  }
+
+  private Equation equation(Writing writing) {
+    return new Equation(medium.markup(), writing);
   }
 
   /** A row of the table in which neighbouring values stand. */
   String row(Result.Valued valued) {
-    String line = equation.pieces(valued).stream().map(this::math).collect(Collectors.joining(" "));
+    String line =
+        equation(valued.writing()).pieces(valued).stream()
+            .map(this::math)
+            .collect(Collectors.joining(" "));
     return "<tr>"
         + CELL
         + line
@@ -55,28 +60,29 @@ final class HtmlRenderer implements Result.Visitor<String> {
 
   @Override
   public String written(Result.Written written) {
-    Digits digits = Digits.of(written.shown().value());
-    String description = muted(written.label().description());
-    String label =
-        equation
-            .label(written.label())
-            .map(l -> "<p>" + math(l) + " " + description + "</p>")
-            .orElse("");
-    String spelled = Words.ENGLISH.spelled(written.shown().value()).text();
+    Result.Numeral number = written.number();
+    Alignment alone = Alignment.of(List.of(ValueText.digits(number)));
+    String digits = DigitsHtml.rows(alone.rows().get(0), medium.unit(number.shown().unit()));
+    List<String> lines = WrittenText.lines(number);
     return "<div class=\"ps-written\">"
-        + label
-        + "<p class=\"ps-digits\" style=\"font-size:120%\">"
-        + DigitsHtml.of(digits.runs())
-        + medium.unit(written.shown().unit())
-        + "</p>"
+        + label(written.label(), number.writing())
+        + table(digits)
         + "<p><b>"
-        + medium.words().apply(ValueWords.of(written.shown()))
-        + "</b><br/>"
-        + medium.words().apply(spelled)
-        + "</p>"
-        + "<p style=\"font-size:90%\">"
-        + ContrastText.figures(digits)
+        + medium.words().apply(lines.get(0))
+        + "</b>"
+        + lines.stream()
+            .skip(1)
+            .map(line -> "<br/>" + medium.words().apply(line))
+            .collect(Collectors.joining())
         + "</p></div>";
+  }
+
+  private String label(Result.Label label, Writing writing) {
+    String description = muted(label.description());
+    return equation(writing)
+        .label(label)
+        .map(l -> "<p>" + math(l) + " " + description + "</p>")
+        .orElse(description.isEmpty() ? "" : "<p>" + description + "</p>");
   }
 
   @Override
@@ -85,27 +91,55 @@ final class HtmlRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String placed(Result.Placed placed) {
+    List<String> lines = new PlacedText(placed).lines();
+    return "<div class=\"ps-placed\">"
+        + label(placed.side().label(), placed.writing())
+        + "<p>"
+        + lines.stream().map(medium.words()).collect(Collectors.joining("<br/>"))
+        + "</p>"
+        + medium.pictures().apply(Scenes.ruler(placed))
+        + "</div>";
+  }
+
+  @Override
+  public String expanded(Result.Expanded expanded) {
+    return new ExpandedHtml(medium, expanded).html();
+  }
+
+  @Override
+  public String pictured(Result.Pictured pictured) {
+    return "<div class=\"ps-pictured\">" + medium.pictures().apply(Scenes.of(pictured)) + "</div>";
+  }
+
+  @Override
   public String narrated(Result.Narrated narrated) {
     String text = narrated.pieces().stream().map(this::piece).collect(Collectors.joining());
-    return "<p class=\"ps-narrated\">" + text + "</p>";
+    String remarks =
+        WrittenText.remarks(narrated).stream().map(this::remark).collect(Collectors.joining());
+    return "<p class=\"ps-narrated\">" + text + "</p>" + remarks;
   }
 
   private String piece(Result.Piece piece) {
     if (piece instanceof Result.Words words) {
       return medium.words().apply(words.text());
     }
-    Result.Live live = (Result.Live) piece;
-    return switch (live.style()) {
-      case NUMBER -> math(equation.value(live.shown()));
+    Result.Numeral number = ((Result.Live) piece).number();
+    return switch (number.style()) {
+      case NUMBER -> math(equation(number.writing()).value(number.shown()));
       case DIGITS ->
-          DigitsHtml.of(Digits.of(live.shown().value()).runs()) + medium.unit(live.shown().unit());
-      case WORDS -> medium.words().apply(ValueWords.of(live.shown()));
+          DigitsHtml.of(ValueText.digits(number).runs()) + medium.unit(number.shown().unit());
+      default -> medium.words().apply(ValueWords.of(number).text());
     };
   }
 
   @Override
   public String noted(Result.Noted noted) {
-    return "<p class=\"ps-noted\"><i>" + medium.words().apply(noted.remark()) + "</i></p>";
+    return remark(noted.remark());
+  }
+
+  private String remark(String words) {
+    return "<p class=\"ps-noted\"><i>" + medium.words().apply(words) + "</i></p>";
   }
 
   @Override

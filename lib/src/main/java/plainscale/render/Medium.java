@@ -8,16 +8,13 @@ import plainscale.picture.SvgWriter;
 import plainscale.units.UnitOfMeasure;
 
 /**
- * What differs between the two homes of our HTML: how mathematics, pictures and words are put in,
- * and whether the digits of a contrast are drawn (a drawing aligns them better in print) or written
- * (a cell's picture cannot be copied from).
+ * What differs between the two homes of our HTML: how mathematics, pictures and words are put in.
  */
 record Medium(
     MathMarkup markup,
     Function<String, String> mathematics,
     Function<Scene, String> pictures,
-    Function<String, String> words,
-    boolean drawsDigits) {
+    Function<String, String> words) {
   private static final String NO_BREAK_SPACE = "\u00a0";
 
   /**
@@ -29,8 +26,7 @@ record Medium(
           new TexMarkup(),
           tex -> "\\(\\displaystyle " + Html.escape(tex) + "\\)",
           Medium::image,
-          Medium::untypeset,
-          false);
+          Medium::untypeset);
 
   /** A page of our own. */
   static final Medium PAGE =
@@ -38,8 +34,7 @@ record Medium(
           new MathMlMarkup(),
           ml -> "<math displaystyle=\"true\">" + ml + "</math>",
           SvgWriter::write,
-          Html::escape,
-          true);
+          Html::escape);
 
   /** A unit after digits; nothing for the unit one. */
   String unit(UnitOfMeasure unit) {

@@ -56,11 +56,12 @@ public final class Renderers {
    * The lines of mathematics among the results as TeX with its delimiters; empty if there are none.
    */
   public static Optional<String> latex(List<Result> results) {
-    Equation equation = new Equation(new TexMarkup());
+    TexMarkup markup = new TexMarkup();
     List<String> lines =
         results.stream()
             .filter(Result.Valued.class::isInstance)
-            .map(r -> equation.line((Result.Valued) r))
+            .map(Result.Valued.class::cast)
+            .map(valued -> new Equation(markup, valued.writing()).line(valued))
             .toList();
     if (lines.isEmpty()) {
       return Optional.empty();

@@ -16,7 +16,7 @@ final class TexMarkup implements MathMarkup {
 
   @Override
   public String number(String digits) {
-    return digits.replace("\u202F", "\\,").replace("−", "-");
+    return digits.replace(",", "{,}").replaceAll("\\p{Zs}", "\\\\,").replace("−", "-");
   }
 
   @Override

@@ -1,11 +1,14 @@
 package plainscale.render;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Digits;
-import plainscale.magnitude.Words;
+import plainscale.magnitude.Expansion;
+import plainscale.magnitude.Spelling;
+import plainscale.magnitude.Writing;
 import plainscale.notation.Printer;
 import plainscale.sheet.Result;
 import plainscale.units.UnitOfMeasure;
@@ -14,8 +17,9 @@ import plainscale.units.UnitOfMeasure;
 final class TextRenderer implements Result.Visitor<String> {
   @Override
   public String valued(Result.Valued valued) {
-    String value = ValueText.number(valued.shown());
-    String also = valued.prefixed().map(p -> " = " + ValueText.number(p)).orElse("");
+    String value = ValueText.number(valued.shown(), valued.writing());
+    String also =
+        valued.prefixed().map(p -> " = " + ValueText.number(p, valued.writing())).orElse("");
     String label = label(valued.label());
     String line = (label.isEmpty() ? "" : label + " = ") + value + also;
     return described(line, valued.label());
@@ -32,26 +36,17 @@ final class TextRenderer implements Result.Visitor<String> {
 
   @Override
   public String written(Result.Written written) {
-    Digits digits = Digits.of(written.shown().value());
-    String label = label(written.label());
-    String head = described(label, written.label());
-    return (head.isBlank() ? "" : head + "\n")
-        + "  "
-        + digits.text()
-        + unit(written.shown().unit())
-        + "\n"
-        + "  "
-        + ValueWords.of(written.shown())
-        + "\n"
-        + "  "
-        + spelled(written)
-        + "\n"
-        + "  "
-        + ContrastText.figures(digits);
+    Result.Numeral number = written.number();
+    List<String> lines =
+        new ArrayList<>(DigitsText.lines(ValueText.digits(number), unit(number.shown().unit())));
+    lines.addAll(WrittenText.lines(number));
+    return under(described(label(written.label()), written.label()), lines);
   }
 
-  private static String spelled(Result.Written written) {
-    return Words.ENGLISH.spelled(written.shown().value()).text();
+  /** A heading, unless it is empty, and lines below it that are set in. */
+  private static String under(String head, List<String> lines) {
+    String body = lines.stream().map(line -> "  " + line).collect(Collectors.joining("\n"));
+    return head.isBlank() ? body : head + "\n" + body;
   }
 
   private static String unit(UnitOfMeasure unit) {
@@ -60,45 +55,73 @@ final class TextRenderer implements Result.Visitor<String> {
 
   @Override
   public String contrasted(Result.Contrasted contrast) {
+    ContrastText text = new ContrastText(contrast);
     Alignment aligned =
         Alignment.of(
-            List.of(
-                Digits.of(contrast.first().shown().value()),
-                Digits.of(contrast.second().shown().value())));
-    String title = contrast.title().isEmpty() ? "" : contrast.title() + "\n";
-    return title
-        + side(contrast.first(), aligned.rows().get(0))
-        + "\n"
-        + side(contrast.second(), aligned.rows().get(1))
-        + "\n"
-        + ContrastText.comparison(contrast)
-        + "\n"
-        + "  ratio: "
-        + ContrastText.digits(contrast)
-        + ContrastText.perspective(contrast.ratio()).map(p -> "\n" + p).orElse("");
+            contrast.sides().stream()
+                .map(side -> Digits.of(side.shown().value(), contrast.writing().digits()))
+                .toList());
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < contrast.sides().size(); i++) {
+      Result.Side side = contrast.sides().get(i);
+      Alignment.Row row = aligned.rows().get(i);
+      String after = unit(side.shown().unit()) + "   " + ContrastText.name(side);
+      lines.addAll(DigitsText.lines(aligned, row, after));
+      lines.add("  " + said(side, row.digits(), text, contrast.writing()));
+    }
+    lines.add("");
+    lines.add(text.comparison());
+    lines.add(text.ratioLabel() + ":");
+    String power = text.power().map(p -> " = " + p).orElse("");
+    DigitsText.lines(text.digits(), power).forEach(line -> lines.add("  " + line));
+    text.share().ifPresent(lines::add);
+    text.perspective().ifPresent(lines::add);
+    return under(contrast.title(), lines).replaceAll("(?m)\\h+$", "");
   }
 
-  private static String side(Result.Side side, Alignment.Row row) {
-    String digits = "  " + row.text() + unit(side.shown().unit());
-    return digits
-        + "   "
-        + ContrastText.name(side)
-        + "\n"
-        + "    "
-        + ValueWords.of(side.shown())
+  private static String said(Result.Side side, Digits digits, ContrastText text, Writing writing) {
+    Spelling words = ValueWords.of(side.shown(), writing);
+    return words.text()
         + "; "
-        + ContrastText.figures(row.digits())
-        + ContrastText.uncertain(side).map(u -> "; " + u).orElse("");
+        + ContrastText.figures(digits, side.exact(), writing)
+        + text.uncertain(side).map(u -> "; " + u).orElse("")
+        + words.remark().map(r -> "; " + r).orElse("");
+  }
+
+  @Override
+  public String placed(Result.Placed placed) {
+    return under(ContrastText.name(placed.side()), new PlacedText(placed).lines());
+  }
+
+  @Override
+  public String expanded(Result.Expanded expanded) {
+    List<String> lines = new ArrayList<>();
+    int number = 1;
+    for (Expansion.Step step : expanded.expansion().steps()) {
+      lines.add(number++ + ". " + ExpandedText.reason(step, expanded.writing()));
+      lines.add("   " + ExpandedText.after(step, expanded));
+    }
+    return under(ContrastText.name(expanded.side()), lines);
+  }
+
+  @Override
+  public String pictured(Result.Pictured pictured) {
+    return "[" + Scenes.of(pictured).alternative() + "]";
   }
 
   @Override
   public String narrated(Result.Narrated narrated) {
-    return narrated.pieces().stream().map(TextRenderer::piece).collect(Collectors.joining());
+    String text = narrated.pieces().stream().map(TextRenderer::piece).collect(Collectors.joining());
+    String remarks =
+        WrittenText.remarks(narrated).stream()
+            .map(remark -> "\nNote: " + remark)
+            .collect(Collectors.joining());
+    return text + remarks;
   }
 
   private static String piece(Result.Piece piece) {
     if (piece instanceof Result.Live live) {
-      return ValueText.of(live.shown(), live.style());
+      return ValueText.of(live.number());
     }
     return ((Result.Words) piece).text();
   }

@@ -1,30 +1,63 @@
 package plainscale.render;
 
 import plainscale.magnitude.Digits;
-import plainscale.notation.Format;
+import plainscale.magnitude.Role;
+import plainscale.magnitude.Run;
+import plainscale.magnitude.Writing;
 import plainscale.quantity.Shown;
+import plainscale.sheet.Result;
 import plainscale.units.Superscripts;
 import plainscale.units.UnitOfMeasure;
 
 /**
- * A rounded value as plain text: {@code 2.70 ± 0.05 g}, {@code (6.71 ± 0.13) × 10⁻⁸ C}, or in full
- * digits or words.
+ * A rounded value as plain text: {@code 2.70 ± 0.05 g}, {@code (6.71 ± 0.13) × 10⁻⁸ C}, or in
+ * another form that was asked for.
  */
 public final class ValueText {
   private ValueText() {}
 
-  /** The value in that style, with its unit. */
-  public static String of(Shown shown, Format.Style style) {
-    return switch (style) {
-      case NUMBER -> number(shown);
-      case DIGITS -> withUnit(Digits.of(shown.value()).text(), shown);
-      case WORDS -> ValueWords.of(shown);
+  /** The value in its form, with its unit. */
+  public static String of(Result.Numeral number) {
+    return switch (number.style()) {
+      case NUMBER -> number(number.shown(), number.writing());
+      case DIGITS -> withUnit(marked(digits(number)), number.shown());
+      default -> ValueWords.of(number).text();
     };
   }
 
+  static Digits digits(Result.Numeral number) {
+    return Digits.of(number.shown().value(), number.writing().digits());
+  }
+
+  /** Digits on one line, in square brackets those that are significant if not all are. */
+  static String marked(Digits digits) {
+    if (digits.zeros() == 0) {
+      return digits.text();
+    }
+    StringBuilder text = new StringBuilder();
+    boolean open = false;
+    int last = lastSignificant(digits);
+    for (int i = 0; i < digits.runs().size(); i++) {
+      Run run = digits.runs().get(i);
+      boolean opens = !open && run.role() == Role.SIGNIFICANT;
+      open |= opens;
+      text.append(opens ? "[" : "").append(run.text()).append(i == last ? "]" : "");
+    }
+    return text.toString();
+  }
+
+  private static int lastSignificant(Digits digits) {
+    for (int i = digits.runs().size() - 1; i >= 0; i--) {
+      if (digits.runs().get(i).role() == Role.SIGNIFICANT) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
   /** The value with uncertainty and power of ten. */
-  public static String number(Shown shown) {
-    NumberForm form = NumberForm.of(shown);
+  public static String number(Shown shown, Writing writing) {
+    NumberForm form = NumberForm.of(shown, writing.digits());
     String number = form.value() + form.uncertainty().map(u -> " ± " + u).orElse("");
     boolean unit = !shown.unit().equals(UnitOfMeasure.ONE);
     boolean bracket = form.uncertainty().isPresent() && (form.power().isPresent() || unit);

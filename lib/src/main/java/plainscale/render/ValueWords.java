@@ -1,29 +1,91 @@
 package plainscale.render;
 
 import java.math.BigDecimal;
+import plainscale.magnitude.Approximation;
+import plainscale.magnitude.Orders;
+import plainscale.magnitude.Parts;
+import plainscale.magnitude.PowerOfTen;
+import plainscale.magnitude.Spelling;
 import plainscale.magnitude.Words;
+import plainscale.magnitude.Writing;
 import plainscale.quantity.Shown;
+import plainscale.sheet.Result;
 import plainscale.units.UnitOfMeasure;
 
 /**
  * A rounded value in words with its unit: "8.7 trillion", "67 billionths of a coulomb", "3.9
- * million metres per second".
+ * million metres per second". Units have names in English; beside other words they keep their
+ * symbols.
  */
 final class ValueWords {
+  private static final String ENGLISH = "en";
+
   private ValueWords() {}
 
-  static String of(Shown shown) {
-    String number = Words.ENGLISH.mixed(shown.value()).text();
+  /** The number in the form of words that was asked for; digits count as words here. */
+  static Spelling of(Result.Numeral number) {
+    Words words = number.writing().words();
+    BigDecimal value = number.shown().value();
+    return switch (number.style()) {
+      case NUMBER, DIGITS, WORDS -> of(number.shown(), number.writing());
+      case FULL_WORDS -> withUnit(words.spelled(value), number.shown(), number.writing());
+      case PARTS -> new Spelling(Parts.of(value).text(words), java.util.Optional.empty());
+      case ORDERS -> new Spelling(order(number), java.util.Optional.empty());
+      case ROUGHLY -> roughly(number);
+    };
+  }
+
+  /** Digits and a named power. */
+  static Spelling of(Shown shown, Writing writing) {
+    return withUnit(writing.words().mixed(shown.value()), shown, writing);
+  }
+
+  private static String order(Result.Numeral number) {
+    Orders orders = single(number.writing());
+    String power = PowerOfTen.power(orders.of(number.unrounded()));
+    String unit = number.shown().unit().text();
+    String said = unit.isEmpty() ? power : power + " " + unit;
+    return number.writing().phrases().say("orders.one", said);
+  }
+
+  /** A ratio's definition says nothing of one number alone. */
+  static Orders single(Writing writing) {
+    return writing.orders() == Orders.RATIO ? Orders.NEAREST : writing.orders();
+  }
+
+  private static Spelling roughly(Result.Numeral number) {
+    Approximation about =
+        number.figures() > 0
+            ? Approximation.of(number.unrounded(), number.figures())
+            : Approximation.of(number.unrounded());
+    Words words = number.writing().words();
+    Spelling spelling = new Spelling(about.text(words), words.mixed(about.round()).remark());
+    Shown round = new Shown(about.upper(), null, number.shown().unit());
+    return withUnit(spelling, round, number.writing());
+  }
+
+  private static Spelling withUnit(Spelling number, Shown shown, Writing writing) {
     if (shown.unit().equals(UnitOfMeasure.ONE)) {
       return number;
     }
     boolean fraction =
         shown.value().abs().compareTo(BigDecimal.ONE) < 0 && shown.value().signum() != 0;
+    boolean named =
+        fraction && !Character.isDigit(number.text().charAt(number.text().length() - 1));
+    boolean english = writing.words().language().locale().getLanguage().equals(ENGLISH);
+    String unit = english ? inEnglish(shown, fraction, named) : symbol(shown, named, writing);
+    return new Spelling(number.text() + " " + unit, number.remark());
+  }
+
+  private static String inEnglish(Shown shown, boolean fraction, boolean named) {
     boolean one = shown.value().compareTo(BigDecimal.ONE) == 0;
     String unit = shown.unit().words(one || fraction);
-    return fraction && !Character.isDigit(number.charAt(number.length() - 1))
-        ? number + " of " + article(unit) + unit
-        : number + " " + unit;
+    return named ? "of " + article(unit) + unit : unit;
+  }
+
+  private static String symbol(Shown shown, boolean named, Writing writing) {
+    String unit = shown.unit().text();
+    return named ? writing.words().ofOne() + " " + unit : unit;
   }
 
   private static String article(String noun) {

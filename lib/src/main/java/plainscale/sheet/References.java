@@ -60,11 +60,26 @@ final class References implements Statement.Visitor<Stream<String>> {
 
   @Override
   public Stream<String> contrast(Statement.Contrast contrast) {
-    return Stream.concat(names(contrast.first()), names(contrast.second()));
+    return contrast.sides().stream().flatMap(References::names);
   }
 
   @Override
-  public Stream<String> constants(Statement.Constants constants) {
+  public Stream<String> near(Statement.Near near) {
+    return names(near.value());
+  }
+
+  @Override
+  public Stream<String> expand(Statement.Expand expand) {
+    return names(expand.value());
+  }
+
+  @Override
+  public Stream<String> picture(Statement.Picture picture) {
+    return picture.sides().stream().flatMap(References::names);
+  }
+
+  @Override
+  public Stream<String> choice(Statement.Choice choice) {
     return Stream.empty();
   }
 

@@ -1,12 +1,18 @@
 package plainscale.sheet;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import plainscale.magnitude.Expansion;
+import plainscale.magnitude.Landmark;
+import plainscale.magnitude.Perspective;
 import plainscale.magnitude.Ratio;
+import plainscale.magnitude.Writing;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
 import plainscale.notation.Problem;
+import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
 
@@ -20,7 +26,13 @@ public sealed interface Result {
   <R> R accept(Visitor<R> visitor);
 
   /** A quantity: a given as written, a definition with its formula, or a value to show. */
-  record Valued(Role role, Label label, Quantity quantity, Shown shown, @Nullable Shown otherwise)
+  record Valued(
+      Role role,
+      Label label,
+      Quantity quantity,
+      Shown shown,
+      @Nullable Shown otherwise,
+      Writing writing)
       implements Result {
     /** The same with an SI prefix, where that reads better. */
     public Optional<Shown> prefixed() {
@@ -33,8 +45,8 @@ public sealed interface Result {
     }
   }
 
-  /** A number written out: full digits and words. */
-  record Written(Label label, Shown shown, Format.Style style) implements Result {
+  /** A number written out in a form that was asked for: digits, words, a share, roughly. */
+  record Written(Label label, Numeral number) implements Result {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.written(this);
@@ -42,14 +54,77 @@ public sealed interface Result {
   }
 
   /**
-   * Two numbers set against each other, in the same unit, and their ratio (the larger over the
-   * smaller).
+   * Two to six numbers set against each other, in the same unit, with the ratio of the largest to
+   * the smallest and, where one helps, a line of perspective on the ratio.
    */
-  record Contrasted(String title, Side first, Side second, Shown times, Ratio ratio)
+  record Contrasted(
+      String title,
+      List<Side> sides,
+      Shown times,
+      Ratio ratio,
+      @Nullable Perspective line,
+      Writing writing)
       implements Result {
+    /** Keeps its own copy of the sides. */
+    public Contrasted {
+      sides = List.copyOf(sides);
+    }
+
+    /** The line of perspective. */
+    public Optional<Perspective> perspective() {
+      return Optional.ofNullable(line);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.contrasted(this);
+    }
+  }
+
+  /** A number between the landmarks of its kind, each list with the nearest first. */
+  record Placed(Side side, List<Neighbour> below, List<Neighbour> above, Writing writing)
+      implements Result {
+    /** Keeps its own copies of the lists. */
+    public Placed {
+      below = List.copyOf(below);
+      above = List.copyOf(above);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.placed(this);
+    }
+  }
+
+  /** The steps from a power of ten to digits and words; with boxes, they are to be filled in. */
+  record Expanded(Side side, Expansion expansion, boolean boxes, Writing writing)
+      implements Result {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.expanded(this);
+    }
+  }
+
+  /**
+   * A picture of scale: one to six numbers in one unit, and landmarks of their kind where the
+   * picture has room for them.
+   */
+  record Pictured(
+      Statement.Drawing drawing,
+      String title,
+      List<Side> sides,
+      List<Side> landmarks,
+      Writing writing)
+      implements Result {
+    /** Keeps its own copies of the lists. */
+    public Pictured {
+      sides = List.copyOf(sides);
+      landmarks = List.copyOf(landmarks);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.pictured(this);
     }
   }
 
@@ -91,8 +166,11 @@ public sealed interface Result {
    */
   record Label(Optional<String> name, Optional<Expr> formula, String description) {}
 
-  /** One side of a contrast. */
-  record Side(Label label, Shown shown) {}
+  /** One side of a contrast; {@code exact} if no figure of it is a matter of rounding. */
+  record Side(Label label, Shown shown, boolean exact) {}
+
+  /** A landmark in the unit of the number beside it, and by which factor they differ. */
+  record Neighbour(Side side, Ratio ratio, Landmark landmark) {}
 
   /** A piece of a narrated text. */
   sealed interface Piece {}
@@ -101,7 +179,19 @@ public sealed interface Result {
   record Words(String text) implements Piece {}
 
   /** A live value in the form asked for. */
-  record Live(Shown shown, Format.Style style) implements Piece {}
+  record Live(Numeral number) implements Piece {}
+
+  /**
+   * A number in a form: rounded to the figures that it keeps, unrounded for a form that rounds by
+   * itself, whether it is exact, {@code figures} if so many were asked for (else 0).
+   */
+  record Numeral(
+      Shown shown,
+      BigDecimal unrounded,
+      boolean exact,
+      int figures,
+      Format.Style style,
+      Writing writing) {}
 
   /** One method for each kind of result. */
   interface Visitor<R> {
@@ -110,6 +200,12 @@ public sealed interface Result {
     R written(Written written);
 
     R contrasted(Contrasted contrasted);
+
+    R placed(Placed placed);
+
+    R expanded(Expanded expanded);
+
+    R pictured(Pictured pictured);
 
     R narrated(Narrated narrated);
 

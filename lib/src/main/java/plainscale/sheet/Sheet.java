@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import plainscale.algebra.Budget;
 import plainscale.laws.Constants;
+import plainscale.magnitude.Writing;
 import plainscale.notation.Names;
 import plainscale.notation.Notation;
 import plainscale.notation.ProblemException;
@@ -32,7 +33,7 @@ public final class Sheet {
   private final Map<String, Cell> cells = new LinkedHashMap<>();
   private volatile Map<String, Entry> entries = Map.of();
   private volatile Map<String, Quantity> values = Map.of();
-  private volatile Constants constants = Constants.CODATA;
+  private volatile Settings settings = Settings.USUAL;
 
   private record Cell(String source, List<Statement> statements) {}
 
@@ -56,30 +57,31 @@ public final class Sheet {
     entries = defined.entries();
     cells.remove(cellId);
     cells.put(cellId, cell);
-    Constants before = constants;
-    constants = chosenConstants();
-    Wave wave = new Wave(entries, constants, budget);
+    Settings before = settings;
+    settings = chosen();
+    Wave wave = new Wave(entries, settings.constants(), budget);
     Map<String, Quantity> computed =
         wave.allValues(); // in order: a long chain is met from its start
     List<Result> results = new ArrayList<>(defined.remarks());
     results.addAll(results(cellId, cell, wave));
-    List<Run.Update> updates = updates(cellId, defined.changed(), constants != before, wave);
+    List<Run.Update> updates = updates(cellId, defined.changed(), !settings.equals(before), wave);
     values = computed;
     return new Run(results, updates, isFixed(cell));
   }
 
-  private Constants chosenConstants() {
-    return cells.values().stream()
-        .flatMap(cell -> cell.statements().stream())
-        .filter(Statement.Constants.class::isInstance)
-        .map(statement -> Constants.named(((Statement.Constants) statement).set()))
-        .reduce(Constants.CODATA, (earlier, later) -> later);
+  private Settings chosen() {
+    return Settings.of(
+        cells.values().stream()
+            .flatMap(cell -> cell.statements().stream())
+            .filter(Statement.Choice.class::isInstance)
+            .map(Statement.Choice.class::cast)
+            .toList());
   }
 
   /** The results of a cell; a mistake that several statements share is told once. */
   private List<Result> results(String cellId, Cell cell, Wave wave) {
-    Presenter presenter =
-        new Presenter(cellId, cell.source(), wave, new SheetNames(entries, constants));
+    SheetNames names = new SheetNames(entries, settings.constants());
+    Presenter presenter = new Presenter(cellId, new Showing(cell.source(), wave, names, settings));
     Set<Result> results = new LinkedHashSet<>();
     for (Statement statement : cell.statements()) {
       try {
@@ -123,7 +125,7 @@ public final class Sheet {
   public synchronized Run evaluate(String expression, Budget budget) {
     try {
       Statement.Show show = Notation.parseExpression(expression, names());
-      Wave wave = new Wave(entries, constants, budget);
+      Wave wave = new Wave(entries, settings.constants(), budget);
       return new Run(results("", new Cell(expression, List.of(show)), wave), List.of(), true);
     } catch (ProblemException e) {
       return new Run(mistakes(e), List.of(), false);
@@ -132,7 +134,7 @@ public final class Sheet {
 
   /** The names as they stand. */
   public Names names() {
-    return new SheetNames(entries, constants);
+    return new SheetNames(entries, settings.constants());
   }
 
   /** What defines a name. */
@@ -147,12 +149,17 @@ public final class Sheet {
 
   /** The constants in force. */
   public Constants constants() {
-    return constants;
+    return settings.constants();
+  }
+
+  /** How numbers are written. */
+  public Writing writing() {
+    return settings.writing();
   }
 
   private Names namesWithout(String cellId) {
     Map<String, Entry> others = new LinkedHashMap<>(entries);
     others.values().removeIf(entry -> entry.cellId().equals(cellId));
-    return new SheetNames(others, constants);
+    return new SheetNames(others, settings.constants());
   }
 }

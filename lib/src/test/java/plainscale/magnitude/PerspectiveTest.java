@@ -23,7 +23,7 @@ class PerspectiveTest {
   void saysWhatAHandCalculationGives(Fixture row) {
     Perspective.Rule rule = Perspective.Rule.valueOf(row.text("rule").toUpperCase(Locale.ROOT));
     Perspective line = Perspective.of(row.number("count"), rule).orElseThrow();
-    assertEquals(row.text("text"), line.text());
+    assertEquals(row.text("text"), line.text(Words.ENGLISH));
     assertEquals(rule, line.rule());
   }
 
@@ -47,9 +47,9 @@ class PerspectiveTest {
     for (int power = 6; power < 30; power++) {
       BigDecimal count = new BigDecimal("3.1E+" + power);
       Perspective line = Perspective.of(count).orElseThrow();
-      assertTrue(line.times().compareTo(BigDecimal.ONE) > 0, line::text);
+      assertTrue(line.times().compareTo(BigDecimal.ONE) > 0, line::phrase);
       assertFalse(line.source().isEmpty());
-      assertFalse(line.text().contains("%"), line::text);
+      assertFalse(line.text(Words.ENGLISH).contains("{"), line::phrase);
     }
   }
 }

@@ -63,7 +63,7 @@ class SvgWriterTest {
       for (Scene scene :
           List.of(
               MagnitudeRuler.of("Title", Scenes.random(random, 90)),
-              DigitColumns.of("Title", Scenes.random(random, 40)))) {
+              MagnitudeRuler.of("Title", Scenes.random(random, 40)))) {
         assertEquals("svg", parse(scene).getLocalName());
         String svg = SvgWriter.write(scene);
         assertFalse(svg.contains("href") || svg.contains("url(") || svg.contains("NaN"), svg);

@@ -22,8 +22,8 @@ class CellHtmlTest {
   private static final Set<String> ELEMENTS =
       Set.of(
           "table", "tbody", "tr", "td", "p", "b", "i", "br", "span", "div", "pre", "img", "sub",
-          "sup");
-  private static final Set<String> EMPTY = Set.of("br", "img");
+          "sup", "wbr", "ol", "li");
+  private static final Set<String> EMPTY = Set.of("br", "img", "wbr");
   private static final Pattern ATTRIBUTES =
       Pattern.compile("(?: (?:class|style|colspan|src|alt)=\"[^\"<>]*\")*/?");
   private static final Pattern MARKUP = Pattern.compile("<(/?)([a-z]*)([^<>]*)>");

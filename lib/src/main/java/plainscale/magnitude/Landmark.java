@@ -1,0 +1,4 @@
+package plainscale.magnitude;
+
+public record Landmark(
+    String quantity, java.math.BigDecimal value, String unit, String name, String source) {}

@@ -1,0 +1,3 @@
+package plainscale.magnitude;
+
+public record Neighbours(java.util.List<Landmark> below, java.util.List<Landmark> above) {}

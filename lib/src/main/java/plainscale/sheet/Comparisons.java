@@ -1,0 +1,312 @@
+package plainscale.sheet;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import plainscale.algebra.Evaluator;
+import plainscale.magnitude.Expansion;
+import plainscale.magnitude.Landmark;
+import plainscale.magnitude.Landmarks;
+import plainscale.magnitude.Neighbours;
+import plainscale.magnitude.Perspective;
+import plainscale.magnitude.Ratio;
+import plainscale.notation.Expr;
+import plainscale.notation.Format;
+import plainscale.notation.Printer;
+import plainscale.notation.Problem;
+import plainscale.notation.ProblemException;
+import plainscale.notation.Span;
+import plainscale.notation.Statement;
+import plainscale.quantity.ElementaryFunction;
+import plainscale.quantity.Quantity;
+import plainscale.quantity.Shown;
+import plainscale.units.Kinds;
+import plainscale.units.UnitOfMeasure;
+
+/** Numbers beside other numbers: contrasts, landmarks, pictures of scale; and the way to digits. */
+final class Comparisons {
+  private static final int EXACT_RATIO = 3;
+  private static final int LANDMARKS_EACH = 2;
+  private static final int NEIGHBOUR_FIGURES = 2;
+  private static final int LANDMARKS_ON_A_RULER = 6;
+
+  /** Beyond this factor squares within squares would fill pages. */
+  private static final BigDecimal MOST_NESTED = BigDecimal.TEN.pow(60);
+
+  private final Showing showing;
+
+  Comparisons(Showing showing) {
+    this.showing = showing;
+  }
+
+  Result contrast(Statement.Contrast contrast) {
+    List<Quantity> values = values(contrast.sides(), contrast.span());
+    Format format = inOneUnit(contrast.format(), values);
+    List<Result.Side> sides = sides(contrast.sides(), values, format);
+    Shown times = at(contrast.span(), () -> times(values, format));
+    Ratio ratio = new Ratio(largest(sides), smallest(sides), times.value());
+    return new Result.Contrasted(
+        contrast.description(), sides, times, ratio, line(contrast, ratio), showing.writing());
+  }
+
+  private <T> T at(Span span, java.util.function.Supplier<T> operation) {
+    return Evaluator.at(showing.source(), span, operation);
+  }
+
+  /** The values, if they are all of one kind and none is zero. */
+  private List<Quantity> values(List<Expr> sides, Span span) {
+    List<Quantity> values = new ArrayList<>();
+    for (Expr side : sides) {
+      Quantity value = showing.value(side);
+      at(span, () -> Kinds.of(value.kind()));
+      values.add(value);
+      refuseOtherKind(values.get(0), value, side);
+      refuseZero(value, side);
+    }
+    return values;
+  }
+
+  private void refuseOtherKind(Quantity first, Quantity other, Expr place) {
+    if (!first.kind().equals(other.kind())) {
+      String sentence =
+          "Only quantities of one kind can be set beside each other; here are %s and %s."
+              .formatted(
+                  Kinds.of(first.kind()).withArticle(), Kinds.of(other.kind()).withArticle());
+      String repair = "compare it with %s".formatted(Kinds.of(first.kind()).withArticle());
+      throw showing.problem(Problem.Kind.UNIT, sentence, place.span(), List.of(repair));
+    }
+  }
+
+  private void refuseZero(Quantity value, Expr place) {
+    if (value.value().signum() == 0) {
+      String sentence = "This is zero; nothing can be so many times zero.";
+      throw showing.problem(Problem.Kind.VALUE, sentence, place.span(), List.of());
+    }
+  }
+
+  /**
+   * All sides in one unit: the one asked for, the one that all are written in, or the SI unit of
+   * their kind.
+   */
+  private static Format inOneUnit(Format format, List<Quantity> values) {
+    Quantity first = values.get(0);
+    Optional<UnitOfMeasure> common =
+        first
+            .unit()
+            .filter(unit -> !unit.isScale())
+            .filter(unit -> values.stream().allMatch(v -> v.unit().equals(first.unit())));
+    return format.with(
+        format.unit().or(() -> common).orElseGet(() -> Kinds.of(first.kind()).unit()));
+  }
+
+  private List<Result.Side> sides(List<Expr> exprs, List<Quantity> values, Format format) {
+    List<Result.Side> sides = new ArrayList<>();
+    for (int i = 0; i < exprs.size(); i++) {
+      Expr expr = exprs.get(i);
+      Shown shown = showing.written(values.get(i), format, expr.span());
+      if (shown.value().signum() == 0) {
+        String sentence = "To the figures that it keeps this is zero; it cannot be compared.";
+        throw showing.problem(Problem.Kind.VALUE, sentence, expr.span(), List.of());
+      }
+      sides.add(
+          new Result.Side(showing.label(expr, ""), shown, Showing.isExact(values.get(i), shown)));
+    }
+    return sides;
+  }
+
+  /**
+   * From the unrounded values, since rounding is done once; of exact numbers three figures are
+   * enough.
+   */
+  private static Shown times(List<Quantity> values, Format format) {
+    List<Quantity> sizes = values.stream().map(Comparisons::size).toList();
+    Quantity times =
+        sizes.stream()
+            .max(Comparator.comparing(Quantity::value))
+            .orElseThrow()
+            .over(sizes.stream().min(Comparator.comparing(Quantity::value)).orElseThrow());
+    boolean exact = times.figures().exact() && times.uncertainty().derivatives().isEmpty();
+    if (format.figures() > 0 || exact) {
+      return times.shown(format.figures() > 0 ? format.figures() : EXACT_RATIO);
+    }
+    return times.shown();
+  }
+
+  private static Quantity size(Quantity value) {
+    return value.in(Kinds.of(value.kind()).unit()).apply(ElementaryFunction.ABS);
+  }
+
+  private static BigDecimal largest(List<Result.Side> sides) {
+    return sides.stream()
+        .map(s -> s.shown().value().abs())
+        .max(Comparator.naturalOrder())
+        .orElseThrow();
+  }
+
+  private static BigDecimal smallest(List<Result.Side> sides) {
+    return sides.stream()
+        .map(s -> s.shown().value().abs())
+        .min(Comparator.naturalOrder())
+        .orElseThrow();
+  }
+
+  /** The line by the rule that was asked for, else by the first that fits. */
+  private @Nullable Perspective line(Statement.Contrast contrast, Ratio ratio) {
+    return contrast
+        .rule()
+        .map(option -> line(option, ratio))
+        .orElseGet(() -> Perspective.of(ratio.value()).orElse(null));
+  }
+
+  private Perspective line(Statement.Option option, Ratio ratio) {
+    return Arrays.stream(Perspective.Rule.values())
+        .filter(rule -> word(rule).equals(option.text()))
+        .findFirst()
+        .flatMap(rule -> Perspective.of(ratio.value(), rule))
+        .orElseThrow(() -> noLine(option, ratio));
+  }
+
+  private ProblemException noLine(Statement.Option option, Ratio ratio) {
+    boolean known =
+        Arrays.stream(Perspective.Rule.values()).anyMatch(r -> word(r).equals(option.text()));
+    String sentence =
+        known
+            ? "The rule “%s” does not make this ratio graspable.".formatted(option.text())
+            : "I know no rule of perspective “%s”.".formatted(option.text());
+    List<String> repairs = new ArrayList<>();
+    Perspective.all(ratio.value()).forEach(line -> repairs.add("by " + word(line.rule())));
+    repairs.add("leave “by” out");
+    return showing.problem(Problem.Kind.NAME, sentence, option.span(), repairs);
+  }
+
+  private static String word(Perspective.Rule rule) {
+    return rule.name().toLowerCase(Locale.ROOT);
+  }
+
+  Result near(Statement.Near near) {
+    Quantity value = showing.value(near.value());
+    Result.Side side = described(near.value(), near.format(), near.description());
+    Span place = near.value().span();
+    Neighbours found = at(place, () -> neighbours(value, LANDMARKS_EACH));
+    if (found.below().isEmpty() && found.above().isEmpty()) {
+      throw showing.problem(Problem.Kind.VALUE, nothingNear(value), place, List.of());
+    }
+    UnitOfMeasure unit = side.shown().unit();
+    return new Result.Placed(
+        side,
+        found.below().stream().map(l -> neighbour(l, value, unit)).toList(),
+        found.above().stream().map(l -> neighbour(l, value, unit)).toList(),
+        showing.writing());
+  }
+
+  private static String nothingNear(Quantity value) {
+    return value.value().signum() == 0
+        ? "Nothing is near zero by a factor."
+        : "I have no landmarks for %s.".formatted(Kinds.of(value.kind()).withArticle());
+  }
+
+  private static Result.Neighbour neighbour(Landmark landmark, Quantity value, UnitOfMeasure unit) {
+    Ratio ratio = Ratio.of(landmark.value(), coherent(value), NEIGHBOUR_FIGURES);
+    return new Result.Neighbour(side(landmark, unit), ratio, landmark);
+  }
+
+  /** The landmark in a unit, with the figures that it is known to. */
+  private static Result.Side side(Landmark landmark, UnitOfMeasure unit) {
+    MathContext known = new MathContext(landmark.value().precision(), RoundingMode.HALF_EVEN);
+    BigDecimal value = unit.fromCoherent(landmark.value()).round(known);
+    Result.Label label = new Result.Label(Optional.empty(), Optional.empty(), landmark.name());
+    return new Result.Side(label, new Shown(value, null, unit), false);
+  }
+
+  private Result.Side described(Expr expr, Format format, String description) {
+    Result.Side side = showing.side(expr, format);
+    return description.isEmpty()
+        ? side
+        : new Result.Side(showing.label(expr, description), side.shown(), side.exact());
+  }
+
+  private static Neighbours neighbours(Quantity value, int each) {
+    return Landmarks.near(Kinds.of(value.kind()).name(), coherent(value), each);
+  }
+
+  private static BigDecimal coherent(Quantity value) {
+    return Kinds.of(value.kind()).unit().fromCoherent(value.value());
+  }
+
+  Result expand(Statement.Expand expand) {
+    Result.Side side = described(expand.value(), expand.format(), expand.description());
+    try {
+      Expansion expansion = Expansion.of(side.shown().value(), showing.writing());
+      return new Result.Expanded(side, expansion, expand.boxes(), showing.writing());
+    } catch (IllegalArgumentException tooLong) {
+      String sentence = String.valueOf(tooLong.getMessage());
+      throw showing.problem(Problem.Kind.LIMIT, sentence, expand.value().span(), List.of());
+    }
+  }
+
+  Result picture(Statement.Picture picture) {
+    refuseOtherNumber(picture);
+    List<Quantity> values = values(picture.sides(), picture.span());
+    List<Result.Side> sides = sides(picture.sides(), values, inOneUnit(picture.format(), values));
+    if (picture.drawing() == Statement.Drawing.SQUARES) {
+      refuseTooFar(picture, sides);
+    }
+    UnitOfMeasure unit = sides.get(0).shown().unit();
+    List<Result.Side> landmarks =
+        picture.drawing() == Statement.Drawing.RULER
+            ? landmarks(values).stream().map(l -> side(l, unit)).toList()
+            : List.of();
+    return new Result.Pictured(
+        picture.drawing(), picture.description(), sides, landmarks, showing.writing());
+  }
+
+  private void refuseOtherNumber(Statement.Picture picture) {
+    Statement.Drawing drawing = picture.drawing();
+    int count = picture.sides().size();
+    if (count < drawing.fewest() || count > drawing.most()) {
+      String word = drawing.name().toLowerCase(Locale.ROOT);
+      String numbers =
+          drawing.fewest() == drawing.most()
+              ? drawing.most() + " quantities"
+              : "from " + drawing.fewest() + " to " + drawing.most() + " quantities";
+      String first = Printer.print(picture.sides().get(0));
+      String repair = word + " " + first + (drawing.fewest() > 1 ? " with …" : "");
+      throw showing.problem(
+          Problem.Kind.SYNTAX,
+          "“%s” shows %s.".formatted(word, numbers),
+          picture.span(),
+          List.of(repair));
+    }
+  }
+
+  private void refuseTooFar(Statement.Picture picture, List<Result.Side> sides) {
+    if (Ratio.of(largest(sides), smallest(sides), 1).value().compareTo(MOST_NESTED) > 0) {
+      String sentence = "The two are too far apart for squares within squares.";
+      String repair =
+          "ruler %s with %s"
+              .formatted(
+                  Printer.print(picture.sides().get(0)), Printer.print(picture.sides().get(1)));
+      throw showing.problem(Problem.Kind.LIMIT, sentence, picture.span(), List.of(repair));
+    }
+  }
+
+  /** The landmarks next to each of the values, as many as a ruler has room for. */
+  private static List<Landmark> landmarks(List<Quantity> values) {
+    Set<Landmark> landmarks = new LinkedHashSet<>();
+    for (Quantity value : values) {
+      Neighbours neighbours = neighbours(value, 1);
+      landmarks.addAll(neighbours.below());
+      landmarks.addAll(neighbours.above());
+    }
+    return landmarks.stream().limit(LANDMARKS_ON_A_RULER).toList();
+  }
+}
