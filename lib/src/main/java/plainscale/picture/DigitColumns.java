@@ -1,5 +1,7 @@
 package plainscale.picture;
 
+import static plainscale.magnitude.Writing.USUAL;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +19,8 @@ import plainscale.picture.TextStyle.Weight;
  * number too long for full digits is written as its power of ten.
  */
 public final class DigitColumns {
+  private static final double WIDTH = 800;
+  private static final double MARGIN = 24;
   private static final double SMALLEST = 14;
   private static final double LARGEST = 34;
   private static final double LEAST_WIDTH = 600;
@@ -27,9 +31,16 @@ public final class DigitColumns {
 
   private static final TextStyle LABEL =
       new TextStyle(TextRole.LABEL, Anchor.START, 16, Weight.BOLD, Shade.INK);
-  private static final TextStyle WORDS = Theme.WORDS.at(Anchor.START);
+  private static final TextStyle WORDS =
+      new TextStyle(TextRole.WORDS, Anchor.START, 14, Weight.NORMAL, Shade.INK);
   private static final TextStyle COUNT =
       new TextStyle(TextRole.NOTE, Anchor.START, 13, Weight.NORMAL, Shade.SOFT);
+  private static final TextStyle TITLE =
+      new TextStyle(TextRole.TITLE, Anchor.START, 19, Weight.BOLD, Shade.INK);
+  private static final TextStyle SCALE =
+      TextStyle.centred(TextRole.SCALE, 13, Weight.NORMAL, Shade.SOFT);
+  private static final TextStyle NOTE =
+      new TextStyle(TextRole.NOTE, Anchor.START, 12, Weight.NORMAL, Shade.PALE);
 
   private final String title;
   private final List<Mark> marks;
@@ -45,13 +56,13 @@ public final class DigitColumns {
     this.marks = marks;
     this.alignment = Alignment.of(marks.stream().map(m -> Digits.of(m.value(), style)).toList());
     double em = alignment.rows().stream().mapToDouble(DigitColumns::em).max().orElse(0);
-    double room = Theme.WIDTH - 2 * Theme.MARGIN;
+    double room = WIDTH - 2 * MARGIN;
     this.size = Math.max(SMALLEST, Math.min(LARGEST, room / em));
-    this.right = Theme.MARGIN + em * size;
+    this.right = MARGIN + em * size;
     for (Alignment.Row row : alignment.rows()) {
-      places.putAll(DigitLine.of(row, new Point(Theme.MARGIN, 0), size).places());
+      places.putAll(DigitLine.of(row, new Point(MARGIN, 0), size).places());
     }
-    this.width = Math.max(LEAST_WIDTH, right - Theme.MARGIN) + 2 * Theme.MARGIN;
+    this.width = Math.max(LEAST_WIDTH, right - MARGIN) + 2 * MARGIN;
   }
 
   /** The numbers in SI style. */
@@ -69,24 +80,25 @@ public final class DigitColumns {
   }
 
   private Scene scene() {
-    TextBlock heading = TextBlock.title(title, width);
-    double y = Theme.MARGIN + heading.height();
-    shapes.addAll(heading.standingOn(Theme.MARGIN, y));
+    TextBlock heading =
+        TextBlock.wrapped(List.of(new TextBlock.Line(title, TITLE)), width - 2 * MARGIN);
+    double y = MARGIN + heading.height();
+    shapes.addAll(heading.standingOn(MARGIN, y));
     y += heading.height() > 0 ? BETWEEN / 2 : 0;
     for (int i = 0; i < marks.size(); i++) {
       y = row(i, y) + BETWEEN;
     }
     String legend = "Dark figures are significant; pale zeros only keep the place.";
-    shapes.add(new Shape.Text(new Point(Theme.MARGIN, y), legend, Theme.NOTE));
+    shapes.add(new Shape.Text(new Point(MARGIN, y), legend, NOTE));
     String name = title.isBlank() ? "Numbers in full digits" : title;
-    return new Scene(width, y + Theme.MARGIN / 2, name, alternative(), shapes);
+    return new Scene(width, y + MARGIN / 2, name, alternative(), shapes);
   }
 
   /** One number under its scale; returns where its captions end. */
   private double row(int i, double y) {
-    double line = y + (i == 0 && alignment.aligned() ? Theme.SCALE.size() + TICK : 0);
+    double line = y + (i == 0 && alignment.aligned() ? SCALE.size() + TICK : 0);
     double baseline = line + 2 * TICK + size * 0.9;
-    Point start = new Point(Theme.MARGIN, baseline);
+    Point start = new Point(MARGIN, baseline);
     DigitLine digits = DigitLine.of(alignment.rows().get(i), start, size);
     if (alignment.aligned()) {
       scale(line, i == 0);
@@ -100,12 +112,12 @@ public final class DigitColumns {
   private double captions(int i, Box number) {
     TextBlock captions = captions(i, Anchor.START);
     double bottom = number.bottom() + CAPTIONS + captions.height();
-    boolean fits = number.x() + captions.width() <= width - Theme.MARGIN;
+    boolean fits = number.x() + captions.width() <= width - MARGIN;
     shapes.addAll(
         fits
             ? captions.standingOn(number.x(), bottom)
             : captions(i, Anchor.END)
-                .standingOn(Math.max(number.right(), captions.width() + Theme.MARGIN), bottom));
+                .standingOn(Math.max(number.right(), captions.width() + MARGIN), bottom));
     return bottom;
   }
 
@@ -113,8 +125,8 @@ public final class DigitColumns {
     Mark mark = marks.get(i);
     List<TextBlock.Line> lines = new ArrayList<>();
     lines.add(new TextBlock.Line(mark.label(), LABEL.at(anchor)));
-    String words = mark.hasWords() ? mark.inWords() + " = " : "";
-    lines.add(new TextBlock.Line(words + mark.inPowers(), WORDS.at(anchor)));
+    String words = mark.hasWords(USUAL) ? mark.inWords(USUAL) + " = " : "";
+    lines.add(new TextBlock.Line(words + mark.inPowers(USUAL), WORDS.at(anchor)));
     lines.add(new TextBlock.Line(count(alignment.rows().get(i).digits()), COUNT.at(anchor)));
     return TextBlock.wrapped(lines, LEAST_WIDTH);
   }
@@ -142,7 +154,7 @@ public final class DigitColumns {
     double pitch = size * DigitLine.PITCH;
     int step = 3 * (int) Math.ceil(ROOM_FOR_POWER / (3 * pitch));
     Stroke stroke = Stroke.solid(Shade.LINE, 1);
-    shapes.add(new Shape.Line(new Point(Theme.MARGIN, y), new Point(right, y), stroke));
+    shapes.add(new Shape.Line(new Point(MARGIN, y), new Point(right, y), stroke));
     for (Map.Entry<Integer, Double> place : places.entrySet()) {
       int power = place.getKey();
       double x = place.getValue();
@@ -150,7 +162,7 @@ public final class DigitColumns {
         shapes.add(new Shape.Line(new Point(x, y), new Point(x, y + TICK), stroke));
       }
       if (labelled && power % step == 0) {
-        shapes.add(new Shape.Text(new Point(x, y - TICK), PowerOfTen.power(power), Theme.SCALE));
+        shapes.add(new Shape.Text(new Point(x, y - TICK), PowerOfTen.power(power), SCALE));
       }
     }
   }
@@ -158,7 +170,7 @@ public final class DigitColumns {
   private String alternative() {
     StringBuilder text = new StringBuilder("Numbers in full digits, one under another. ");
     for (int i = 0; i < marks.size(); i++) {
-      text.append(marks.get(i).said()).append(", ");
+      text.append(marks.get(i).said(USUAL)).append(", ");
       text.append(count(alignment.rows().get(i).digits())).append(". ");
     }
     return text.toString().strip();

@@ -5,9 +5,11 @@ import plainscale.magnitude.DigitStyle;
 import plainscale.magnitude.Digits;
 import plainscale.magnitude.Role;
 import plainscale.magnitude.Run;
+import plainscale.magnitude.Writing;
 import plainscale.picture.DigitColumns;
 import plainscale.picture.MagnitudeRuler;
 import plainscale.picture.Mark;
+import plainscale.picture.Marks;
 import plainscale.quantity.Shown;
 import plainscale.sheet.Result;
 
@@ -46,7 +48,9 @@ final class ContrastHtml {
         + power()
         + "</p>"
         + perspective
-        + medium.pictures().apply(MagnitudeRuler.of("", marks, contrast.ratio()))
+        + medium
+            .pictures()
+            .apply(MagnitudeRuler.of("", Marks.of(marks).with(contrast.ratio()), Writing.USUAL))
         + "</div>";
   }
 
