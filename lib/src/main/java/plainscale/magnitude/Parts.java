@@ -47,6 +47,8 @@ public record Parts(Kind kind, BigDecimal number) {
 
   /** "12 %", "34 parts per million", "one part in 71 billion", "1.9 trillion to one". */
   public String text(Words words) {
-    return Phrases.of(words.language()).say("parts." + kind, words.mixed(number).text());
+    boolean plain = kind == Kind.PERCENT || kind == Kind.PER_MILLION;
+    String said = plain ? words.digits(number).text() : words.mixed(number).text();
+    return Phrases.of(words.language()).say("parts." + kind, said);
   }
 }

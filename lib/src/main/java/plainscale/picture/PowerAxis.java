@@ -1,43 +1,37 @@
 package plainscale.picture;
 
 import java.util.stream.LongStream;
-import plainscale.magnitude.PowerOfTen;
 
 /**
- * A logarithmic axis over whole powers of ten: where a power stands, and which powers are named.
+ * A logarithmic axis over whole powers of ten: how far from its start a power stands, and which
+ * powers are named.
  */
-record PowerAxis(long first, long last, double left, double right) {
-  private static final double LEAST_ROOM = 46;
-  private static final double AIR = 16;
-  private static final double ROOM_FOR_TICK = 5;
+record PowerAxis(long first, long last, double length) {
+  private static final double ROOM_FOR_LABEL = 34;
+  private static final double ROOM_FOR_TICK = 6;
   private static final int FEWEST_POWERS = 4;
   private static final int[] STEPS = {1, 3, 5};
 
   /** An axis that shows all the numbers with a power or more to spare on both sides. */
-  static PowerAxis around(double lowest, double highest, double left, double right) {
+  static PowerAxis around(double lowest, double highest, double length) {
     long first = (long) Math.floor(lowest) - 1;
     long last = (long) Math.ceil(highest) + 1;
     long missing = Math.max(0, FEWEST_POWERS - (last - first));
-    return new PowerAxis(first - missing / 2, last + (missing + 1) / 2, left, right);
+    return new PowerAxis(first - missing / 2, last + (missing + 1) / 2, length);
   }
 
-  double perPower() {
-    return (right - left) / (last - first);
+  /** The distance of a power from the start. */
+  double at(double power) {
+    return (power - first) * perPower();
   }
 
-  /** Where a whole power stands; powers of any use here are exact as doubles. */
-  double xOf(long power) {
-    return x((double) power);
-  }
-
-  double x(double power) {
-    return left + (power - first) * perPower();
+  private double perPower() {
+    return length / (last - first);
   }
 
   /** Every power, or every 3, 5, 10, 30, … powers, as many as there is room for labels. */
   long step() {
-    double widest = Math.max(labelWidth(first), labelWidth(last));
-    return step(Math.max(LEAST_ROOM, widest + AIR));
+    return step(ROOM_FOR_LABEL);
   }
 
   /** The powers that get a label. */
@@ -54,10 +48,6 @@ record PowerAxis(long first, long last, double left, double right) {
   long tickStep() {
     long fine = step(ROOM_FOR_TICK);
     return step() % fine == 0 ? fine : step();
-  }
-
-  private static double labelWidth(long power) {
-    return TextWidth.of(PowerOfTen.power(power), Theme.SCALE);
   }
 
   private long step(double room) {

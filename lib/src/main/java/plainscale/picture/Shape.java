@@ -16,6 +16,8 @@ public sealed interface Shape {
 
     R polygon(Polygon polygon);
 
+    R discs(Discs discs);
+
     R text(Text text);
   }
 
@@ -45,6 +47,19 @@ public sealed interface Shape {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.polygon(this);
+    }
+  }
+
+  /** Filled circles of one size. */
+  record Discs(List<Point> centres, double radius, Shade fill) implements Shape {
+    /** Keeps its own copy of the centres. */
+    public Discs {
+      centres = List.copyOf(centres);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.discs(this);
     }
   }
 

@@ -57,6 +57,18 @@ final class SvgElements implements Shape.Visitor<String> {
             polygon.fill().hex());
   }
 
+  /** One path for all: a point drawn with a round pen is a disc, in a few characters each. */
+  @Override
+  public String discs(Shape.Discs discs) {
+    return "<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" stroke-linecap=\"round\"/>"
+        .formatted(
+            discs.centres().stream()
+                .map(p -> "M" + number(p.x()) + " " + number(p.y()) + "h0.01")
+                .collect(joining()),
+            discs.fill().hex(),
+            number(2 * discs.radius()));
+  }
+
   @Override
   public String text(Shape.Text text) {
     TextStyle style = text.style();
@@ -92,7 +104,7 @@ final class SvgElements implements Shape.Visitor<String> {
   private static String raised(Shape.Text text) {
     double size = text.style().size();
     StringBuilder out = new StringBuilder();
-    Matcher parts = Superscript.PARTS.matcher(text.content());
+    Matcher parts = Superscript.PARTS.matcher(Isolate.of(text.content()));
     while (parts.find()) {
       String part = escape(Superscript.lower(parts.group()));
       if (Superscript.isRaised(parts.group().charAt(0))) {

@@ -3,10 +3,9 @@ package plainscale.picture;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Lines of text over one another, wrapped to a width and centred. */
+/** Lines of text over one another, wrapped to a width. */
 record TextBlock(List<Line> lines) {
   private static final double LEADING = 1.35;
-  private static final int LONGEST_WORD = 60;
 
   /** One line in its style. */
   record Line(String content, TextStyle style) {
@@ -28,11 +27,6 @@ record TextBlock(List<Line> lines) {
       }
     }
     return new TextBlock(List.copyOf(lines));
-  }
-
-  /** A heading in the title's style, wrapped to the width of the picture; none if it is empty. */
-  static TextBlock title(String title, double width) {
-    return wrapped(List.of(new Line(title, Theme.TITLE)), width - 2 * Theme.MARGIN);
   }
 
   double width() {
@@ -58,7 +52,7 @@ record TextBlock(List<Line> lines) {
   private static List<String> wrap(Line paragraph, double width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : words(paragraph.content())) {
+    for (String word : words(paragraph, width)) {
       double wider = new Line(line + " " + word, paragraph.style()).width();
       if (!line.isEmpty() && wider > width) {
         lines.add(line.toString());
@@ -70,18 +64,38 @@ record TextBlock(List<Line> lines) {
     return lines;
   }
 
-  /** The pieces between spaces; a monstrous one is cut. No-break spaces hold a piece together. */
-  private static List<String> words(String content) {
+  /** The pieces between spaces. No-break spaces hold a piece together if there is room for it. */
+  private static List<String> words(Line paragraph, double width) {
     List<String> words = new ArrayList<>();
-    for (String word : content.strip().split("\\s+", -1)) {
-      int start = 0;
-      while (word.length() - start > LONGEST_WORD) {
-        int end = word.offsetByCodePoints(start, LONGEST_WORD / 2);
-        words.add(word.substring(start, end));
-        start = end;
+    for (String word : paragraph.content().strip().split("\\s+", -1)) {
+      if (fits(word, paragraph.style(), width)) {
+        words.add(word);
+      } else {
+        for (String part : word.split("[\u00a0\u202f]", -1)) {
+          words.addAll(cut(part, paragraph.style(), width));
+        }
       }
-      words.add(word.substring(start));
     }
     return words;
+  }
+
+  /** A monstrous word in pieces, each as long as there is room for. */
+  private static List<String> cut(String word, TextStyle style, double width) {
+    List<String> pieces = new ArrayList<>();
+    int start = 0;
+    for (int end = 0; end < word.length(); ) {
+      int next = word.offsetByCodePoints(end, 1);
+      if (end > start && !fits(word.substring(start, next), style, width)) {
+        pieces.add(word.substring(start, end));
+        start = end;
+      }
+      end = next;
+    }
+    pieces.add(word.substring(start));
+    return pieces;
+  }
+
+  private static boolean fits(String word, TextStyle style, double width) {
+    return TextWidth.of(word, style) <= width;
   }
 }

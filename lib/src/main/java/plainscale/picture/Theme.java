@@ -3,20 +3,29 @@ package plainscale.picture;
 import plainscale.picture.TextStyle.Anchor;
 import plainscale.picture.TextStyle.Weight;
 
-/** The text styles that the pictures share. */
+/**
+ * The width and the text styles that the pictures share. A phone shows a picture about 358 CSS
+ * pixels wide: the smallest text is still 10.6 of them high there.
+ */
 final class Theme {
-  static final double WIDTH = 800;
-  static final double MARGIN = 24;
+  static final double WIDTH = 540;
+  static final double MARGIN = 20;
 
-  static final TextStyle TITLE =
-      new TextStyle(TextRole.TITLE, Anchor.START, 19, Weight.BOLD, Shade.INK);
-  static final TextStyle LABEL = TextStyle.centred(TextRole.LABEL, 14, Weight.NORMAL, Shade.SOFT);
-  static final TextStyle VALUE = TextStyle.centred(TextRole.VALUE, 17, Weight.BOLD, Shade.INK);
-  static final TextStyle WORDS = TextStyle.centred(TextRole.WORDS, 14, Weight.NORMAL, Shade.INK);
-  static final TextStyle SCALE = TextStyle.centred(TextRole.SCALE, 13, Weight.NORMAL, Shade.SOFT);
-  static final TextStyle NAME = TextStyle.centred(TextRole.SCALE, 12, Weight.NORMAL, Shade.PALE);
-  static final TextStyle NOTE =
-      new TextStyle(TextRole.NOTE, Anchor.START, 12, Weight.NORMAL, Shade.PALE);
+  static final TextStyle TITLE = start(TextRole.TITLE, 20, Weight.BOLD, Shade.INK);
+  static final TextStyle LABEL = start(TextRole.LABEL, 17, Weight.NORMAL, Shade.SOFT);
+  static final TextStyle VALUE = start(TextRole.VALUE, 18, Weight.BOLD, Shade.INK);
+  static final TextStyle WORDS = start(TextRole.WORDS, 17, Weight.NORMAL, Shade.INK);
+  static final TextStyle SCALE = TextStyle.centred(TextRole.SCALE, 17, Weight.NORMAL, Shade.SOFT);
+  static final TextStyle NAME = start(TextRole.SCALE, 16, Weight.NORMAL, Shade.PALE);
+  static final TextStyle LANDMARK = start(TextRole.LABEL, 16, Weight.NORMAL, Shade.PALE);
+  static final TextStyle NOTE = start(TextRole.NOTE, 16, Weight.NORMAL, Shade.PALE);
+
+  /** Said wherever a negative number is drawn. */
+  static final String BY_SIZE = "A negative number is drawn by its size, without its sign.";
 
   private Theme() {}
+
+  private static TextStyle start(TextRole role, double size, Weight weight, Shade shade) {
+    return new TextStyle(role, Anchor.START, size, weight, shade);
+  }
 }

@@ -42,7 +42,8 @@ final class DigitsHtml {
     int last = row.lines().size() - 1;
     for (int i = 0; i <= last; i++) {
       Alignment.Line line = row.lines().get(i);
-      rows.append(ROW.formatted(unbroken(line.whole()), unbroken(line.part()) + (i == last ? unit : "")));
+      rows.append(
+          ROW.formatted(unbroken(line.whole()), unbroken(line.part()) + (i == last ? unit : "")));
     }
     return rows.toString();
   }

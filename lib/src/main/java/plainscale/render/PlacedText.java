@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import plainscale.magnitude.Known;
 import plainscale.magnitude.Phrases;
 import plainscale.magnitude.Writing;
 import plainscale.sheet.Result;
@@ -38,14 +39,17 @@ final class PlacedText {
     return lines;
   }
 
+  /** "mass of a car, 1 × 10³ kg (good to a factor of a few): 330 times as much [source]". */
   private String line(Result.Neighbour neighbour, String key) {
     String factor = writing.words().mixed(neighbour.ratio().value()).text();
     boolean same = neighbour.ratio().value().compareTo(SAME) == 0;
-    return "%s: %s, %s [%s]"
+    boolean order = neighbour.landmark().known() == Known.Roughly.ORDER;
+    return "%s, %s%s: %s [%s]"
         .formatted(
-            same ? phrases.say("near.same") : phrases.say(key, factor),
             ContrastText.name(neighbour.side()),
             ValueText.number(neighbour.side().shown(), writing),
+            order ? " (" + phrases.say("near.order") + ")" : "",
+            same ? phrases.say("near.same") : phrases.say(key, factor),
             neighbour.landmark().source());
   }
 }

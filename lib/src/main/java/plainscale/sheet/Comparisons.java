@@ -16,7 +16,6 @@ import plainscale.algebra.Evaluator;
 import plainscale.magnitude.Expansion;
 import plainscale.magnitude.Landmark;
 import plainscale.magnitude.Landmarks;
-import plainscale.magnitude.Neighbours;
 import plainscale.magnitude.Perspective;
 import plainscale.magnitude.Ratio;
 import plainscale.notation.Expr;
@@ -37,6 +36,7 @@ final class Comparisons {
   private static final int EXACT_RATIO = 3;
   private static final int LANDMARKS_EACH = 2;
   private static final int NEIGHBOUR_FIGURES = 2;
+  private static final int LANDMARK_FIGURES = 3;
   private static final int LANDMARKS_ON_A_RULER = 6;
 
   /** Beyond this factor squares within squares would fill pages. */
@@ -196,7 +196,7 @@ final class Comparisons {
     Quantity value = showing.value(near.value());
     Result.Side side = described(near.value(), near.format(), near.description());
     Span place = near.value().span();
-    Neighbours found = at(place, () -> neighbours(value, LANDMARKS_EACH));
+    Landmarks.Neighbours found = at(place, () -> neighbours(value, LANDMARKS_EACH));
     if (found.below().isEmpty() && found.above().isEmpty()) {
       throw showing.problem(Problem.Kind.VALUE, nothingNear(value), place, List.of());
     }
@@ -219,9 +219,10 @@ final class Comparisons {
     return new Result.Neighbour(side(landmark, unit), ratio, landmark);
   }
 
-  /** The landmark in a unit, with the figures that it is known to. */
+  /** The landmark in a unit, to three figures at most: it is there to be pictured. */
   private static Result.Side side(Landmark landmark, UnitOfMeasure unit) {
-    MathContext known = new MathContext(landmark.value().precision(), RoundingMode.HALF_EVEN);
+    int figures = Math.min(LANDMARK_FIGURES, landmark.value().precision());
+    MathContext known = new MathContext(figures, RoundingMode.HALF_EVEN);
     BigDecimal value = unit.fromCoherent(landmark.value()).round(known);
     Result.Label label = new Result.Label(Optional.empty(), Optional.empty(), landmark.name());
     return new Result.Side(label, new Shown(value, null, unit), false);
@@ -234,7 +235,7 @@ final class Comparisons {
         : new Result.Side(showing.label(expr, description), side.shown(), side.exact());
   }
 
-  private static Neighbours neighbours(Quantity value, int each) {
+  private static Landmarks.Neighbours neighbours(Quantity value, int each) {
     return Landmarks.near(Kinds.of(value.kind()).name(), coherent(value), each);
   }
 
@@ -303,7 +304,7 @@ final class Comparisons {
   private static List<Landmark> landmarks(List<Quantity> values) {
     Set<Landmark> landmarks = new LinkedHashSet<>();
     for (Quantity value : values) {
-      Neighbours neighbours = neighbours(value, 1);
+      Landmarks.Neighbours neighbours = neighbours(value, 1);
       landmarks.addAll(neighbours.below());
       landmarks.addAll(neighbours.above());
     }

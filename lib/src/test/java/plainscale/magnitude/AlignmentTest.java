@@ -86,7 +86,7 @@ class AlignmentTest {
     DigitStyle indian = DigitStyle.of(Locale.forLanguageTag("en-IN"));
     List<String> lines = texts(align(indian, "1E+31")).get(0);
     assertEquals(2, lines.size());
-    assertEquals("100|", lines.get(0));
+    assertEquals("1,00|", lines.get(0));
     assertTrue(lines.get(1).startsWith("00,00,") && lines.get(1).endsWith(",000|"), lines.get(1));
   }
 

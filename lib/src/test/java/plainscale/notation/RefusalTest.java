@@ -113,7 +113,6 @@ class RefusalTest {
         "contrst a with b | contrst | I know no word “contrst”. | contrast",
         "sya \"a\"     | sya  | I know no word “sya”. | say",
         "constant textbook | constant | I know no word “constant”. | constants",
-        "constants old | old  | There are two sets of constants. | constants codata or constants textbook",
         "say a         | a    | Here there is “a”; a text in quotation marks belongs here. |",
         "contrast a b  | ''   | Here the line ends; “with” and a second quantity belong here. |",
         "given x 2 g   | 2    | After the name comes = and the measured value. | given x = …",

@@ -8,11 +8,13 @@ import java.io.StringReader;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
+import plainscale.magnitude.Writing;
 
 class SvgWriterTest {
   private static Element parse(Scene scene) throws Exception {
@@ -32,7 +34,7 @@ class SvgWriterTest {
 
   @Test
   void isSvgWithATextAlternativeAndAGround() throws Exception {
-    Scene scene = MagnitudeRuler.of("Two counts", Scenes.electrons());
+    Scene scene = Scenes.ruler("Two counts", Scenes.electrons());
     Element root = parse(scene);
     assertEquals("http://www.w3.org/2000/svg", root.getNamespaceURI());
     assertEquals("img", root.getAttribute("role"));
@@ -47,8 +49,9 @@ class SvgWriterTest {
   void hostileLabelsAreEscaped() throws Exception {
     String hostile = "a <b> & \"c\" ]]> \u0000\ud800 'd'";
     Scene scene =
-        MagnitudeRuler.of(
-            hostile, List.of(Scenes.mark(hostile, "1E+3", "<&\""), Scenes.mark("x", "2E+9", "")));
+        Scenes.ruler(
+            hostile,
+            List.of(Scenes.mark(hostile, "1E+3", "<&\""), Scenes.mark("x", "2E+9", "<&\"")));
     String svg = SvgWriter.write(scene);
     assertFalse(svg.contains("<b>"));
     Element root = parse(scene);
@@ -62,8 +65,11 @@ class SvgWriterTest {
     for (int i = 0; i < 200; i++) {
       for (Scene scene :
           List.of(
-              MagnitudeRuler.of("Title", Scenes.random(random, 90)),
-              MagnitudeRuler.of("Title", Scenes.random(random, 40)))) {
+              Scenes.ruler("Title", Scenes.random(random, 90)),
+              NestedSquares.of(
+                  "Title", Marks.of(Scenes.random(random, 14).subList(0, 2)), Writing.USUAL),
+              Dots.of("Title", Scenes.random(random, 40).subList(0, 2), Writing.USUAL),
+              MagnitudeRuler.of("Title", Scenes.random(random, 40), List.of(), Writing.USUAL))) {
         assertEquals("svg", parse(scene).getLocalName());
         String svg = SvgWriter.write(scene);
         assertFalse(svg.contains("href") || svg.contains("url(") || svg.contains("NaN"), svg);
@@ -73,14 +79,33 @@ class SvgWriterTest {
 
   @Test
   void theSameSceneGivesTheSameTextWhateverTheLocale() {
-    String svg = SvgWriter.write(MagnitudeRuler.of("t", Scenes.forces()));
+    String svg = SvgWriter.write(Scenes.ruler("t", Scenes.forces()));
     Locale before = Locale.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-      assertEquals(svg, SvgWriter.write(MagnitudeRuler.of("t", Scenes.forces())));
+      assertEquals(svg, SvgWriter.write(Scenes.ruler("t", Scenes.forces())));
     } finally {
       Locale.setDefault(before);
     }
+  }
+
+  @Test
+  void aHundredDiscsAreOneShortPath() throws Exception {
+    List<Point> centres = IntStream.range(0, 100).mapToObj(i -> new Point(i, 2.5 * i)).toList();
+    Scene scene = new Scene(100, 300, "t", "a", List.of(new Shape.Discs(centres, 3.2, Shade.INK)));
+    Element path = (Element) parse(scene).getElementsByTagName("path").item(0);
+    assertEquals("round", path.getAttribute("stroke-linecap"));
+    assertEquals("6.4", path.getAttribute("stroke-width"));
+    assertEquals(100, path.getAttribute("d").chars().filter(c -> c == 'M').count());
+    assertTrue(path.getAttribute("d").startsWith("M0 0h0.01M1 2.5h0.01"));
+    assertTrue(SvgWriter.write(scene).length() < 3000);
+  }
+
+  @Test
+  void aTextReadFromTheRightKeepsItsDirectionToItself() throws Exception {
+    Shape.Text text = new Shape.Text(new Point(0, 50), "\u05e9\u05dc\u05d5\u05dd:", Theme.LABEL);
+    Element root = parse(new Scene(100, 100, "t", "a", List.of(text)));
+    assertEquals("\u2068" + text.content() + "\u2069", first(root, "text"));
   }
 
   @Test

@@ -31,6 +31,9 @@ class PageHtmlTest {
           "span",
           "div",
           "pre",
+          "ol",
+          "li",
+          "wbr",
           "root", // HTML
           "math",
           "mrow",

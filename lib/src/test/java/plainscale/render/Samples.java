@@ -44,18 +44,28 @@ final class Samples {
     CELLS.put("six", "contrast 1 with 20 with 300 with 4e3 with 5e-4 with 6e50 by length");
     CELLS.put(
         "forms",
-        "show n_moved roughly\nshow n_moved/n_there in parts\nshow n_moved in orders\n"
-            + "show n_moved in full words\nshow -2.5 [kg] roughly\n"
-            + "say \"{n_moved roughly}, {1/n_there in parts}, {d in orders}, {d in full words}\"");
+        """
+        show n_moved roughly
+        show n_moved/n_there in parts
+        show n_moved in orders
+        show n_moved in full words
+        show -2.5 [kg] roughly
+        say "{n_moved roughly}, {1/n_there in parts}, {d in orders}, {d in full words}"
+        """);
     CELLS.put("beyond words", "show 1e90 in words\nsay \"{1e90 in words}\"\ncontrast 1 with 1e90");
     CELLS.put("expand", "expand n_moved \"a < b\"\nexpand 5.3e-16 with boxes\nexpand 0");
     CELLS.put("near", "near n_moved\nnear m\nnear 1e-99 [kg]\nnear 1e99 [kg] \"much\"");
     CELLS.put(
         "pictures",
-        "ruler n_moved with n_there \"a < b\"\nsquares n_moved with n_there\ndots n_moved with 3\n"
-            + "ruler d");
+        """
+        ruler n_moved with n_there "a < b"
+        squares n_moved with n_there
+        dots n_moved with 3
+        ruler d
+        """);
     CELLS.put("choices", "locale SI\nscale long\norders floor\ndigits spaced");
-    CELLS.put("locale", "locale de\nshow 1234.5 [kg] in words\nv = 0.5 [m/s] 3\ncontrast d with 3 [m]");
+    CELLS.put(
+        "locale", "locale de\nshow 1234.5 [kg] in words\nv = 0.5 [m/s] 3\ncontrast d with 3 [m]");
     CELLS.put("close contrast", "contrast 2 [m] with -3 [m]");
     CELLS.put("vast contrast", "contrast 1e-150 [N] with 1e150 [N]");
     CELLS.put("sentence", "say \"{m} and {n_moved in words} and {n_there in digits} {{braces}}\"");

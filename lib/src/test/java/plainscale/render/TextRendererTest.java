@@ -51,7 +51,7 @@ class TextRendererTest {
         "5 [N·m²/C²]              | 5 N·m²/C²",
         "show m in kg             | m = (0.002 70 ± 0.000 05) kg    (mass of one ball)",
         "say \"{n} balls, {{n}}\" | 12 balls, {n}",
-        "say \"{n_moved in words} and {n_there in digits}\" | 419 billion and 813 000 000 000 000 000 000 000",
+        "say \"{n_moved in words} and {n_there in digits}\" | 419 billion and [813] 000 000 000 000 000 000 000",
         "constants codata         | Note: Constants: CODATA 2022, with uncertainties."
       })
   void aResultIsOneLine(String cell, String line) {

@@ -1,0 +1,54 @@
+package plainscale.picture;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import plainscale.magnitude.Orders;
+import plainscale.magnitude.Ratio;
+import plainscale.magnitude.Writing;
+
+/** How far apart the smallest and the largest number of a picture are, in words. */
+record Distance(Ratio ratio, int numbers, Writing writing) {
+
+  static Distance of(Marks marks, Writing writing) {
+    return new Distance(marks.outermost(), marks.main().size(), writing);
+  }
+
+  /** "about 12 orders of magnitude". */
+  String orders() {
+    return ratio.ordersText(writing);
+  }
+
+  /** What orders of magnitude are, where it is not the usual. */
+  Optional<String> definition() {
+    return Optional.of(writing.orders())
+        .filter(orders -> orders != Orders.RATIO)
+        .map(orders -> orders.definition(writing.words().language()))
+        .map(meant -> "Orders of magnitude are counted by the " + meant + ".");
+  }
+
+  /** Both, as a sentence of a text alternative. */
+  String sentence() {
+    String said = "From the smallest to the largest: %s; %s.".formatted(orders(), times());
+    return definition().map(meant -> said + " " + meant).orElse(said);
+  }
+
+  /** "the larger is about 2.5 trillion (2.5 × 10¹²) times the smaller". */
+  String times() {
+    boolean two = numbers == 2;
+    if (ratio.value().compareTo(BigDecimal.ONE) == 0) {
+      return (two ? "both" : "all") + " are about the same";
+    }
+    String words = ratio.words(writing.words().with(writing.digits())).text();
+    String power = ratio.powerOfTen().text(writing.digits());
+    String both = ratio.orders() < 4 || words.equals(power) ? words : words + " (" + power + ")";
+    return "the %s is about %s times the %s"
+        .formatted(two ? "larger" : "largest", both, two ? "smaller" : "smallest");
+  }
+
+  /** Both as lines under a picture. */
+  List<TextBlock.Line> lines() {
+    return List.of(
+        new TextBlock.Line(orders(), Theme.VALUE), new TextBlock.Line(times(), Theme.WORDS));
+  }
+}

@@ -1,0 +1,165 @@
+package plainscale.picture;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.IntStream;
+import plainscale.magnitude.PowerOfTen;
+import plainscale.magnitude.Ratio;
+import plainscale.magnitude.Writing;
+
+/**
+ * Two numbers as areas. The first square stands for the larger number; the small square in it is a
+ * thousandth of its area and is drawn larger beside it, and so on, until what is left is less than
+ * a thousand: the dark square in the last. Each scale is nested in the one before it: hierarchical
+ * alignment, after Resnick, Newcombe and Shipley, Cognitive Science 41 (2017) 1020.
+ */
+public final class NestedSquares {
+  /** The largest ratio that is drawn, as a power of ten. */
+  public static final int REACH = 60;
+
+  private static final int POWERS_A_STEP = 3;
+  private static final double KEY = 18;
+  private static final double INDENT = 32;
+  private static final double GAP = 18;
+
+  private final Marks marks;
+  private final Writing writing;
+  private final Canvas canvas;
+  private final Ratio ratio;
+  private final int steps;
+  private final BigDecimal rest;
+
+  private NestedSquares(String title, Marks marks, Writing writing) {
+    this.marks = marks;
+    this.writing = writing;
+    this.ratio = marks.outermost();
+    this.steps = steps(ratio);
+    this.rest = ratio.value().scaleByPowerOfTen(-POWERS_A_STEP * steps);
+    this.canvas = new Canvas(title);
+  }
+
+  /** The squares as a scene; the title is drawn unless it is empty. */
+  public static Scene of(String title, Mark small, Mark large, Writing writing) {
+    return of(title, Marks.of(List.of(small, large)), writing);
+  }
+
+  /** The squares of two marks whose ratio may be better known than from the rounded numbers. */
+  public static Scene of(String title, Marks marks, Writing writing) {
+    if (marks.main().size() != 2 || !marks.landmarks().isEmpty()) {
+      throw new IllegalArgumentException("Nested squares show two numbers, no more and no fewer.");
+    }
+    if (marks.anyZero()) {
+      throw new IllegalArgumentException(
+          "Zero has no square: no number of steps leads from another number down to it.");
+    }
+    return new NestedSquares(title, marks, writing).scene();
+  }
+
+  private static int steps(Ratio ratio) {
+    PowerOfTen size = ratio.powerOfTen();
+    if (ratio.value().compareTo(BigDecimal.ONE.scaleByPowerOfTen(REACH)) > 0) {
+      throw new IllegalArgumentException(
+          ("One number is about %s times the other. Nested squares go up to %s times;"
+                  + " a ruler in powers of ten goes further.")
+              .formatted(size.power(), PowerOfTen.power(REACH)));
+    }
+    return (int) (size.exponent() / POWERS_A_STEP);
+  }
+
+  private Scene scene() {
+    key(marks.largest(), lightSquare(), false);
+    canvas.skip(GAP);
+    PanelRows rows = new PanelRows(captions(), rest.doubleValue(), canvas.y());
+    canvas.addAll(rows.shapes());
+    canvas.moveTo(rows.bottom());
+    canvas.skip(GAP);
+    key(marks.smallest(), darkSquare(), true);
+    canvas.skip(GAP);
+    Distance distance = Distance.of(marks, writing);
+    canvas.write(Theme.MARGIN, distance.lines());
+    canvas.skip(GAP / 2);
+    distance.definition().ifPresent(canvas::note);
+    canvas.note(inSteps());
+    if (marks.anyNegative()) {
+      canvas.note(Theme.BY_SIZE);
+    }
+    return canvas.scene("Nested squares", alternative());
+  }
+
+  private String lightSquare() {
+    return steps == 0 ? "The light square" : "The first square";
+  }
+
+  private String darkSquare() {
+    return steps == 0 ? "The dark square" : "The dark square in the last";
+  }
+
+  /** What a square stands for, beside a small square like it. */
+  private void key(Mark mark, String square, boolean dark) {
+    Box box = new Box(Theme.MARGIN, canvas.y() + 3, KEY, KEY);
+    canvas.addAll(dark ? List.of(PanelRows.dark(box)) : PanelRows.panel(box));
+    String name = mark.name().isEmpty() ? "" : ": " + mark.name();
+    canvas.write(Theme.MARGIN + INDENT, Captions.of(square + name, mark, writing));
+  }
+
+  private List<String> captions() {
+    return IntStream.rangeClosed(0, steps).mapToObj(this::share).toList();
+  }
+
+  /** Which share of the first square a panel is: "1 in a thousand". */
+  private String share(int step) {
+    if (step == 0) {
+      return steps == 0 ? "" : "the whole";
+    }
+    int power = POWERS_A_STEP * step;
+    String number =
+        writing
+            .words()
+            .nameOf(power)
+            .map(NestedSquares::withArticle)
+            .orElseGet(() -> named(BigDecimal.ONE.scaleByPowerOfTen(power)));
+    String share = "1 in " + number;
+    return PanelRows.hasRoomFor(share, steps + 1) ? share : "1 in " + PowerOfTen.power(power);
+  }
+
+  private static String withArticle(String name) {
+    return ("aeiou".indexOf(name.charAt(0)) >= 0 ? "an " : "a ") + name;
+  }
+
+  private String named(BigDecimal number) {
+    return writing.words().with(writing.digits()).mixed(number).text();
+  }
+
+  private boolean isWhole() {
+    return rest.compareTo(BigDecimal.ONE) == 0;
+  }
+
+  /** "4 steps of a thousand and a last one of 2.5", in terms of areas. */
+  private String inSteps() {
+    if (steps == 0) {
+      return isWhole()
+          ? "Both squares are the same, so only the dark one is seen."
+          : "The areas are to scale: the dark square goes into the light one %s times."
+              .formatted(named(rest));
+    }
+    String last = isWhole() ? "" : " and a last one of " + named(rest);
+    return ("%d %s of a thousand%s. In each square the small one is to scale;"
+            + " the next square shows it larger.")
+        .formatted(steps, steps == 1 ? "step" : "steps", last);
+  }
+
+  private String alternative() {
+    StringBuilder text =
+        new StringBuilder("Squares whose areas are numbers, each inside the last.");
+    text.append(" %s is %s.".formatted(lightSquare(), marks.largest().said(writing)));
+    if (steps > 0) {
+      List<String> shares = captions().subList(1, steps + 1);
+      text.append(steps == 1 ? " The next is " : " The next are ");
+      text.append(String.join(", ", shares)).append(".");
+    }
+    text.append(" %s is %s.".formatted(darkSquare(), marks.smallest().said(writing)));
+    text.append(" ").append(inSteps()).append(" ");
+    text.append(Distance.of(marks, writing).sentence());
+    return marks.anyNegative() ? text + " " + Theme.BY_SIZE : text.toString();
+  }
+}
