@@ -1,21 +1,31 @@
 package plainscale.magnitude;
 
 import java.math.BigDecimal;
-import java.math.BigInteger;
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import plainscale.table.Table;
 
-/** The named powers of ten of one scale, the smallest power first. */
+/** The named powers of ten of a language and a scale, the smallest power first; perhaps none. */
 final class ScaleNames {
-  private static final Map<Scale, ScaleNames> LOADED = new EnumMap<>(Scale.class);
+  private static final Map<List<String>, ScaleNames> LOADED = new ConcurrentHashMap<>();
   private static final BigDecimal THOUSAND = BigDecimal.valueOf(1000);
 
-  /** One named power: {@code (6, "million", 10^6)}. */
-  record Name(int power, String word, BigInteger size) {
+  /**
+   * One named power: {@code (6, "million", "million", "millionth", "millionths")}. Where the
+   * language has no such word, the text is empty.
+   */
+  record Name(int power, String one, String other, String part, String parts) {
+
+    private static Name of(Table.Row row) {
+      return new Name(
+          Integer.parseInt(row.get("power")),
+          row.get("one"),
+          row.get("other"),
+          row.get("part"),
+          row.get("parts"));
+    }
 
     /** What stands before the name of this power for a large number. */
     BigDecimal mantissaOf(BigDecimal value) {
@@ -26,30 +36,46 @@ final class ScaleNames {
     BigDecimal partsOf(BigDecimal value) {
       return value.scaleByPowerOfTen(power);
     }
+
+    String word(boolean isOne) {
+      return isOne ? one : other;
+    }
+
+    String part(boolean isOne) {
+      return isOne ? part : parts;
+    }
   }
 
   private final List<Name> names;
+  private final List<Name> counting;
 
   private ScaleNames(List<Name> names) {
     this.names = names;
+    this.counting = names.stream().filter(n -> n.power() >= 3 && !n.other().isEmpty()).toList();
   }
 
-  static ScaleNames of(Scale scale) {
-    synchronized (LOADED) {
-      return LOADED.computeIfAbsent(scale, ScaleNames::load);
-    }
+  /** The rows with that word in the column "names" of scale-names.tsv. */
+  static ScaleNames of(String language, Scale scale) {
+    return LOADED.computeIfAbsent(List.of(language, scale.word()), key -> load(language, scale));
   }
 
-  private static ScaleNames load(Scale scale) {
-    List<Name> names = new ArrayList<>();
-    for (Table.Row row : Table.read(ScaleNames.class, "scale-names.tsv")) {
-      String word = row.get(scale.column());
-      int power = Integer.parseInt(row.get("power"));
-      if (!word.isEmpty()) {
-        names.add(new Name(power, word, BigInteger.TEN.pow(power)));
-      }
-    }
-    return new ScaleNames(List.copyOf(names));
+  private static ScaleNames load(String language, Scale scale) {
+    return new ScaleNames(
+        Table.read(ScaleNames.class, "scale-names.tsv").stream()
+            .filter(row -> row.get("names").equals(language))
+            .filter(row -> List.of(row.get("scales").split(" ")).contains(scale.word()))
+            .map(Name::of)
+            .sorted((a, b) -> Integer.compare(a.power(), b.power()))
+            .toList());
+  }
+
+  /** Whether the language does not have this scale. */
+  boolean isEmpty() {
+    return names.isEmpty();
+  }
+
+  boolean hasFractions() {
+    return names.stream().anyMatch(n -> !n.part().isEmpty());
   }
 
   /** The name of this very power. */
@@ -59,10 +85,17 @@ final class ScaleNames {
 
   /** The largest named power, from thousand up, that is not above the number. */
   Optional<Name> under(BigDecimal value) {
-    long order = PowerOfTen.of(value).exponent();
-    return names.stream()
-        .filter(n -> n.power() >= 3 && n.power() <= order)
-        .reduce((smaller, larger) -> larger);
+    return within(PowerOfTen.of(value).exponent());
+  }
+
+  /** The largest name for a power from thousand up to {@code order}. */
+  Optional<Name> within(long order) {
+    for (int i = counting.size() - 1; i >= 0; i--) {
+      if (counting.get(i).power() <= order) {
+        return Optional.of(counting.get(i));
+      }
+    }
+    return Optional.empty();
   }
 
   /**
@@ -71,7 +104,8 @@ final class ScaleNames {
    * from 1 to 1000 (1.39 millionths).
    */
   Optional<Name> forFraction(BigDecimal value) {
-    List<Name> fitting = names.stream().filter(n -> fits(n.partsOf(value))).toList();
+    List<Name> fitting =
+        names.stream().filter(n -> !n.part().isEmpty() && fits(n.partsOf(value))).toList();
     return fitting.stream()
         .filter(n -> n.partsOf(value).scale() == 0)
         .findFirst()

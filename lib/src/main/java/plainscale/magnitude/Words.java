@@ -1,35 +1,26 @@
 package plainscale.magnitude;
 
-import static java.util.stream.Collectors.joining;
-
 import java.math.BigDecimal;
-import java.math.BigInteger;
+import java.util.Locale;
 import java.util.Optional;
 import plainscale.magnitude.ScaleNames.Name;
 
 /**
- * English number words, American style without "and". {@code Words.of(Scale.SHORT)} turns 8.7E+12
- * into "8.7 trillion" ({@link #mixed}) or "eight trillion seven hundred billion" ({@link
- * #spelled}), and 3.05E-16 into "305 quintillionths". A number that has no name is written as a
- * power of ten, with a remark.
+ * Number words of a language and a scale. {@code Words.ENGLISH} turns 8.7E+12 into "8.7 trillion"
+ * ({@link #mixed}) or "eight trillion seven hundred billion" ({@link #spelled}), and 3.05E-16 into
+ * "305 quintillionths"; {@code Words.of(Locale.GERMANY)} into "8,7 Billionen" and "305
+ * Trillionstel". A number that has no name is written as a power of ten, with a remark.
  */
-public final class Words {
-  /** The short scale with digits in SI style. */
-  public static final Words ENGLISH = new Words(Language.ENGLISH, Scale.SHORT, DigitStyle.SI);
-
-  private static final BigInteger THOUSAND = BigInteger.valueOf(1000);
+public record Words(Language language, Scale scale, DigitStyle style) {
+  /** American English, the short scale and digits in SI style. */
+  public static final Words ENGLISH = of(Scale.SHORT);
 
   /** Nobody reads more figures than this in words. */
   private static final int MOST_FIGURES = 100;
 
-  private final Language language;
-  private final Scale scale;
-  private final DigitStyle style;
-
-  private Words(Language language, Scale scale, DigitStyle style) {
-    this.language = language;
-    this.scale = scale;
-    this.style = style;
+  /** The words of a place, in the scale and with the digits that are usual there. */
+  public static Optional<Words> of(Locale locale) {
+    return Language.of(locale).map(l -> new Words(l, l.defaultScale(), DigitStyle.of(locale)));
   }
 
   /** English words of a scale. */
@@ -42,40 +33,19 @@ public final class Words {
     return new Words(language, scale, DigitStyle.SI);
   }
 
-  public static Optional<Words> of(java.util.Locale locale) {
-    return Optional.of(ENGLISH);
-  }
-
-  public static java.util.List<String> locales() {
-    return java.util.List.of("en-US");
-  }
-
-  public Words in(Scale other) {
-    return new Words(language, other, style);
-  }
-
-  public String ofOne() {
-    return "of 1";
-  }
-
-  /** The language of the words. */
-  public Language language() {
-    return language;
-  }
-
-  /** The names of powers of ten that are used. */
-  public Scale scale() {
-    return scale;
-  }
-
-  /** A number in the digits of the mixed form. */
-  public Digits digits(BigDecimal value) {
-    return Digits.of(value, style);
+  /** The same language and digits with the names of another scale. */
+  public Words in(Scale otherScale) {
+    return new Words(language, otherScale, style);
   }
 
   /** The same words with the digits of the mixed form in another style. */
   public Words with(DigitStyle digitStyle) {
     return new Words(language, scale, digitStyle);
+  }
+
+  /** A number in digits of the same style. */
+  public Digits digits(BigDecimal value) {
+    return Digits.of(value, style);
   }
 
   /** Digits and a named power: "8.7 trillion", "53 thousandths", "999.5". */
@@ -90,10 +60,18 @@ public final class Words {
 
   /** The name of a power of ten alone: "one", "trillion", "trillionth". */
   public Optional<String> nameOf(long power) {
-    if (power < 0 && !scale.fractions()) {
-      return Optional.empty();
-    }
-    return names().exactly(Math.abs(power)).map(n -> n.word() + (power < 0 ? "th" : ""));
+    return names()
+        .exactly(Math.abs(power))
+        .map(name -> power < 0 ? name.part() : name.one())
+        .filter(word -> !word.isEmpty());
+  }
+
+  /**
+   * The word between a fraction and its unit: "of" for "67 billionths of 1 C". Empty in a language
+   * that has no words for fractions here.
+   */
+  public String ofOne() {
+    return grammar().ofOne();
   }
 
   private Spelling spelling(BigDecimal value, boolean inWords) {
@@ -102,7 +80,7 @@ public final class Words {
     if (refusal.isPresent()) {
       return new Spelling(PowerOfTen.of(value).text(style), refusal);
     }
-    String minus = inWords ? "minus " : DigitWriter.MINUS;
+    String minus = inWords ? grammar().minus() : DigitWriter.MINUS;
     String body = isFraction(size) ? parts(size, inWords) : whole(size, inWords);
     return Spelling.of(value.signum() < 0 ? minus + body : body);
   }
@@ -111,11 +89,17 @@ public final class Words {
     if (size.precision() > MOST_FIGURES) {
       return Optional.of("Nobody reads that many figures in words.");
     }
+    if (names().isEmpty()) {
+      return Optional.of("The language has no words of this scale.");
+    }
     if (PowerOfTen.of(size).exponent() >= scale.reach()) {
       return Optional.of("There is no name for a number as large as this.");
     }
-    if (isFraction(size) && !(scale.fractions() && names().forFraction(size).isPresent())) {
-      return Optional.of("There is no name for a fraction as small as this.");
+    if (isFraction(size) && names().forFraction(size).isEmpty()) {
+      return Optional.of(
+          names().hasFractions()
+              ? "There is no name for a fraction as small as this."
+              : "The language has no words for fractions here.");
     }
     return Optional.empty();
   }
@@ -124,59 +108,61 @@ public final class Words {
     return size.signum() > 0 && size.compareTo(BigDecimal.ONE) < 0;
   }
 
+  private Grammar grammar() {
+    return Grammar.of(language);
+  }
+
   private ScaleNames names() {
-    return ScaleNames.of(scale);
+    return grammar().names(scale);
   }
 
   private String parts(BigDecimal size, boolean inWords) {
     Name name = names().forFraction(size).orElseThrow();
     BigDecimal parts = name.partsOf(size);
-    // Only "1" is singular: it is one trillionth, but 1.0 trillionths.
-    boolean one = parts.scale() == 0 && parts.compareTo(BigDecimal.ONE) == 0;
-    String ending = one ? "th" : "ths";
-    return mantissa(parts, inWords) + " " + name.word() + ending;
+    return mantissa(parts, Form.PARTS, inWords) + " " + name.part(isOne(parts));
   }
 
   private String whole(BigDecimal size, boolean inWords) {
-    return inWords && scale != Scale.REPEATED ? fullWords(size) : named(size, inWords);
+    return inWords && scale != Scale.REPEATED
+        ? mantissa(size, Form.ALONE, true)
+        : named(size, Optional.empty(), inWords);
   }
 
-  /** Takes named powers off until the mantissa is below all of them: "1.56 lakh crore crore". */
-  private String named(BigDecimal value, boolean inWords) {
-    Optional<Name> name = names().under(value).filter(n -> !isPlainThousands(n, value));
-    return name.map(n -> named(n.mantissaOf(value), inWords) + " " + n.word())
-        .orElseGet(() -> mantissa(value, inWords));
-  }
-
-  /** 1836 is clearer than "1.836 thousand"; 276E+3 is "276 thousand". */
-  private static boolean isPlainThousands(Name name, BigDecimal value) {
-    return name.power() == 3 && value.scale() >= 0;
-  }
-
-  private String mantissa(BigDecimal value, boolean inWords) {
-    return inWords ? fullWords(value) : Digits.of(value, style).text();
-  }
-
-  private String fullWords(BigDecimal value) {
-    String whole = integerWords(value.toBigInteger());
-    if (value.scale() <= 0) {
-      return whole;
+  /**
+   * Takes named powers off until the mantissa is below all of them: "1.56 lakh crore crore". {@code
+   * outer} is the name that was taken off just before.
+   */
+  private String named(BigDecimal value, Optional<Name> outer, boolean inWords) {
+    Optional<Name> fitting = names().under(value).filter(n -> suits(n, value, outer, inWords));
+    if (fitting.isEmpty()) {
+      return outer.isEmpty()
+          ? mantissa(value, Form.ALONE, inWords)
+          : mantissa(value, Form.COUNT, inWords) + " ";
     }
-    String plain = value.toPlainString();
-    return plain
-        .substring(plain.indexOf('.') + 1)
-        .chars()
-        .mapToObj(digit -> SmallNumbers.spell(digit - '0'))
-        .collect(joining(" ", whole + " point ", ""));
+    Name name = fitting.get();
+    BigDecimal count = name.mantissaOf(value);
+    String joint = outer.isEmpty() ? "" : outer.equals(fitting) ? grammar().repeated() : " ";
+    return named(count, fitting, inWords) + name.word(isOne(count)) + joint;
   }
 
-  private String integerWords(BigInteger number) {
-    if (number.compareTo(THOUSAND) < 0) {
-      return SmallNumbers.spell(number.intValueExact());
+  private boolean suits(Name name, BigDecimal value, Optional<Name> outer, boolean inWords) {
+    if (name.power() > 3) {
+      return true;
     }
-    Name name = names().under(new BigDecimal(number)).orElseThrow();
-    BigInteger[] parts = number.divideAndRemainder(name.size());
-    String rest = parts[1].signum() == 0 ? "" : " " + integerWords(parts[1]);
-    return integerWords(parts[0]) + " " + name.word() + rest;
+    // 1836 is clearer than "1.836 thousand"; 276E+3 is "276 thousand".
+    boolean endsInThousands = value.scale() < 0;
+    boolean named = outer.isEmpty() || grammar().namesThousandsOfNames();
+    boolean hasWord = !name.word(isOne(name.mantissaOf(value))).isEmpty();
+    return endsInThousands && named && hasWord && !inWords;
+  }
+
+  private boolean isOne(BigDecimal count) {
+    return IcuRules.of(language).takesSingular(count);
+  }
+
+  private String mantissa(BigDecimal value, Form form, boolean inWords) {
+    return inWords
+        ? new Speller(language, names()).spell(value, form)
+        : Digits.of(value, style).text();
   }
 }

@@ -1,6 +1,6 @@
 package plainscale.sheet;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -105,7 +105,7 @@ record Settings(Constants constants, Writing writing) {
 
   private static ProblemException unknownLocale(
       Statement.Option option, String source, String before) {
-    List<String> known = new ArrayList<>(Words.locales());
+    List<String> known = Arrays.stream(Language.values()).map(Language::tag).toList();
     List<String> near = Near.to(option.text(), known, 2);
     String sentence =
         "I have no number words for “%s”; I know %s."
