@@ -60,7 +60,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
 
   @Override
   public String written(Result.Written written) {
-    Result.Numeral number = written.number();
+    Result.Numeral number = written.numeral();
     Alignment alone = Alignment.of(List.of(ValueText.digits(number)));
     String digits = DigitsHtml.rows(alone.rows().get(0), medium.unit(number.shown().unit()));
     List<String> lines = WrittenText.lines(number);
@@ -124,7 +124,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
     if (piece instanceof Result.Words words) {
       return medium.words().apply(words.text());
     }
-    Result.Numeral number = ((Result.Live) piece).number();
+    Result.Numeral number = ((Result.Live) piece).numeral();
     return switch (number.style()) {
       case NUMBER -> math(equation(number.writing()).value(number.shown()));
       case DIGITS ->

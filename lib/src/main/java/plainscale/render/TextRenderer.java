@@ -36,7 +36,7 @@ final class TextRenderer implements Result.Visitor<String> {
 
   @Override
   public String written(Result.Written written) {
-    Result.Numeral number = written.number();
+    Result.Numeral number = written.numeral();
     List<String> lines =
         new ArrayList<>(DigitsText.lines(ValueText.digits(number), unit(number.shown().unit())));
     lines.addAll(WrittenText.lines(number));
@@ -121,7 +121,7 @@ final class TextRenderer implements Result.Visitor<String> {
 
   private static String piece(Result.Piece piece) {
     if (piece instanceof Result.Live live) {
-      return ValueText.of(live.number());
+      return ValueText.of(live.numeral());
     }
     return ((Result.Words) piece).text();
   }

@@ -1,6 +1,7 @@
 package plainscale.render;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import plainscale.magnitude.Approximation;
 import plainscale.magnitude.Orders;
 import plainscale.magnitude.Parts;
@@ -29,8 +30,8 @@ final class ValueWords {
     return switch (number.style()) {
       case NUMBER, DIGITS, WORDS -> of(number.shown(), number.writing());
       case FULL_WORDS -> withUnit(words.spelled(value), number.shown(), number.writing());
-      case PARTS -> new Spelling(Parts.of(value).text(words), java.util.Optional.empty());
-      case ORDERS -> new Spelling(order(number), java.util.Optional.empty());
+      case PARTS -> new Spelling(Parts.of(value).text(words), Optional.empty());
+      case ORDERS -> new Spelling(order(number), Optional.empty());
       case ROUGHLY -> roughly(number);
     };
   }
@@ -71,7 +72,9 @@ final class ValueWords {
     boolean fraction =
         shown.value().abs().compareTo(BigDecimal.ONE) < 0 && shown.value().signum() != 0;
     boolean named =
-        fraction && !Character.isDigit(number.text().charAt(number.text().length() - 1));
+        fraction
+            && number.inWords()
+            && !Character.isDigit(number.text().charAt(number.text().length() - 1));
     boolean english = writing.words().language().locale().getLanguage().equals(ENGLISH);
     String unit = english ? inEnglish(shown, fraction, named) : symbol(shown, named, writing);
     return new Spelling(number.text() + " " + unit, number.remark());
@@ -85,7 +88,7 @@ final class ValueWords {
 
   private static String symbol(Shown shown, boolean named, Writing writing) {
     String unit = shown.unit().text();
-    return named ? writing.words().ofOne() + " " + unit : unit;
+    return named ? writing.words().ofOne() + " 1 " + unit : unit;
   }
 
   private static String article(String noun) {

@@ -42,7 +42,7 @@ final class WrittenText {
   static List<String> remarks(Result.Narrated narrated) {
     return narrated.pieces().stream()
         .filter(Result.Live.class::isInstance)
-        .map(piece -> ((Result.Live) piece).number())
+        .map(piece -> ((Result.Live) piece).numeral())
         .filter(number -> inWords(number.style()))
         .map(ValueWords::of)
         .map(Spelling::remark)

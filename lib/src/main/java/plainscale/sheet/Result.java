@@ -46,7 +46,7 @@ public sealed interface Result {
   }
 
   /** A number written out in a form that was asked for: digits, words, a share, roughly. */
-  record Written(Label label, Numeral number) implements Result {
+  record Written(Label label, Numeral numeral) implements Result {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.written(this);
@@ -179,7 +179,7 @@ public sealed interface Result {
   record Words(String text) implements Piece {}
 
   /** A live value in the form asked for. */
-  record Live(Numeral number) implements Piece {}
+  record Live(Numeral numeral) implements Piece {}
 
   /**
    * A number in a form: rounded to the figures that it keeps, unrounded for a form that rounds by

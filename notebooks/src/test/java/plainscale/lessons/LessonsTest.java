@@ -21,6 +21,7 @@ import plainscale.document.Handout;
 import plainscale.document.Lesson;
 import plainscale.document.LessonException;
 import plainscale.document.WorkedLesson;
+import plainscale.magnitude.Digits;
 import plainscale.render.Renderers;
 import plainscale.render.ValueText;
 import plainscale.sheet.Result;
@@ -103,17 +104,17 @@ class LessonsTest {
   private static Stream<String> values(Result result) {
     if (result instanceof Result.Valued valued) {
       return Stream.concat(Stream.of(valued.shown()), valued.prefixed().stream())
-          .map(ValueText::number);
+          .map(shown -> ValueText.number(shown, valued.writing()));
     }
     if (result instanceof Result.Contrasted contrast) {
-      return Stream.of(contrast.first(), contrast.second())
-          .map(side -> ValueText.of(side.shown(), plainscale.notation.Format.Style.DIGITS));
+      return contrast.sides().stream()
+          .map(side -> Digits.of(side.shown().value(), contrast.writing().digits()).text());
     }
     if (result instanceof Result.Narrated narrated) {
       return narrated.pieces().stream()
           .filter(Result.Live.class::isInstance)
           .map(Result.Live.class::cast)
-          .map(live -> ValueText.of(live.shown(), live.style()));
+          .map(live -> ValueText.of(live.numeral()));
     }
     return Stream.empty();
   }

@@ -7,14 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import plainscale.document.Lesson;
 import plainscale.document.LessonException;
 import plainscale.document.WholeFile;
 import plainscale.document.WorkedLesson;
-import plainscale.picture.DigitColumns;
 import plainscale.picture.Mark;
+import plainscale.picture.NestedSquares;
 import plainscale.picture.SvgWriter;
 import plainscale.sheet.Result;
 
@@ -49,9 +48,9 @@ class ReadmePictureTest {
             .findFirst()
             .orElseThrow();
     assertEquals("Electrons: moved, and there anyway", contrast.title());
-    List<Mark> marks =
-        Stream.of(contrast.first(), contrast.second()).map(ReadmePictureTest::mark).toList();
-    return SvgWriter.write(DigitColumns.of(contrast.title(), marks));
+    List<Mark> marks = contrast.sides().stream().map(ReadmePictureTest::mark).toList();
+    return SvgWriter.write(
+        NestedSquares.of(contrast.title(), marks.get(0), marks.get(1), contrast.writing()));
   }
 
   private static Mark mark(Result.Side side) {
