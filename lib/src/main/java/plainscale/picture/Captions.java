@@ -1,5 +1,6 @@
 package plainscale.picture;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import plainscale.magnitude.Writing;
@@ -21,5 +22,10 @@ final class Captions {
       lines.add(new TextBlock.Line(mark.inWords(writing), Theme.WORDS));
     }
     return lines;
+  }
+
+  /** A number without a unit in words: "2.4 billion". */
+  static String named(BigDecimal number, Writing writing) {
+    return writing.words().with(writing.digits()).mixed(number).text();
   }
 }

@@ -3,6 +3,7 @@ package plainscale.picture;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import plainscale.magnitude.Digits;
 import plainscale.magnitude.Orders;
 import plainscale.magnitude.Ratio;
 import plainscale.magnitude.Writing;
@@ -39,11 +40,18 @@ record Distance(Ratio ratio, int numbers, Writing writing) {
     if (ratio.value().compareTo(BigDecimal.ONE) == 0) {
       return (two ? "both" : "all") + " are about the same";
     }
-    String words = ratio.words(writing.words().with(writing.digits())).text();
-    String power = ratio.powerOfTen().text(writing.digits());
-    String both = ratio.orders() < 4 || words.equals(power) ? words : words + " (" + power + ")";
     return "the %s is about %s times the %s"
-        .formatted(two ? "larger" : "largest", both, two ? "smaller" : "smallest");
+        .formatted(two ? "larger" : "largest", number(), two ? "smaller" : "smallest");
+  }
+
+  /** "3700", "2.5 trillion (2.5 × 10¹²)", or the power alone where it has no name. */
+  private String number() {
+    if (new Mark("", ratio.value(), "").isEveryday()) {
+      return Digits.of(ratio.value(), writing.digits()).text();
+    }
+    String words = Captions.named(ratio.value(), writing);
+    String power = ratio.powerOfTen().text(writing.digits());
+    return words.equals(power) ? words : words + " (" + power + ")";
   }
 
   /** Both as lines under a picture. */

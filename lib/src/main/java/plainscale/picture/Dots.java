@@ -162,7 +162,7 @@ public final class Dots {
   private String missing(Mark mark) {
     int figures = Math.min(MOST_FIGURES, mark.value().precision());
     Ratio ratio = Ratio.of(BigDecimal.ONE.scaleByPowerOfTen(power), mark.value(), figures);
-    return "about " + ratio.words(writing.words().with(writing.digits())).text();
+    return "about " + Captions.named(ratio.value(), writing);
   }
 
   private String alternative() {

@@ -72,10 +72,9 @@ public final class MagnitudeRuler {
   }
 
   private Scene scene() {
-    PowerAxis unscaled = axis(LEAST_LENGTH);
     // Left of the ruler stand the landmarks, or else the names of the powers.
     double left = Theme.MARGIN + (landmarks.isEmpty() ? RulerStrip.NAMES : LANDMARK_WIDTH + LEADER);
-    double textLeft = left + RulerStrip.width(unscaled) + LEADER;
+    double textLeft = left + RulerStrip.width(axis(LEAST_LENGTH)) + LEADER;
     List<TextBlock> right =
         main.stream()
             .map(m -> TextBlock.wrapped(Captions.of(m, writing), Canvas.RIGHT - textLeft))
@@ -84,17 +83,21 @@ public final class MagnitudeRuler {
     double needed = Math.max(RulerCaptions.height(right), RulerCaptions.height(quiet));
     RulerStrip strip = new RulerStrip(axis(Math.max(LEAST_LENGTH, needed)), left, canvas.y());
     draw(strip);
-    Stroke firm = Stroke.solid(Shade.ACCENT, 1.5);
-    Stroke fine = Stroke.solid(Shade.LINE, 1);
-    canvas.addAll(
-        new RulerCaptions(right, places(strip, main), textLeft, firm)
-            .shapes(strip.top(), strip.bottom(), strip.right() + POINTER));
-    canvas.addAll(
-        new RulerCaptions(quiet, places(strip, landmarks), left - LEADER, fine)
-            .shapes(strip.top(), strip.bottom(), left - RING));
+    captions(strip, right, quiet);
     canvas.moveTo(strip.bottom());
     below(strip);
     return canvas.scene("Ruler in powers of ten", alternative());
+  }
+
+  private void captions(RulerStrip strip, List<TextBlock> right, List<TextBlock> quiet) {
+    Stroke firm = Stroke.solid(Shade.ACCENT, 1.5);
+    canvas.addAll(
+        new RulerCaptions(right, places(strip, main), strip.right() + LEADER, firm)
+            .shapes(strip.top(), strip.bottom(), strip.right() + POINTER));
+    Stroke fine = Stroke.solid(Shade.LINE, 1);
+    canvas.addAll(
+        new RulerCaptions(quiet, places(strip, landmarks), strip.left() - LEADER, fine)
+            .shapes(strip.top(), strip.bottom(), strip.left() - RING));
   }
 
   private PowerAxis axis(double length) {

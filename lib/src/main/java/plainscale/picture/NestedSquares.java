@@ -119,7 +119,7 @@ public final class NestedSquares {
             .map(NestedSquares::withArticle)
             .orElseGet(() -> named(BigDecimal.ONE.scaleByPowerOfTen(power)));
     String share = "1 in " + number;
-    return PanelRows.hasRoomFor(share, steps + 1) ? share : "1 in " + PowerOfTen.power(power);
+    return new PanelGrid(steps + 1).hasRoomFor(share) ? share : "1 in " + PowerOfTen.power(power);
   }
 
   private static String withArticle(String name) {
@@ -127,7 +127,7 @@ public final class NestedSquares {
   }
 
   private String named(BigDecimal number) {
-    return writing.words().with(writing.digits()).mixed(number).text();
+    return Captions.named(number, writing);
   }
 
   private boolean isWhole() {

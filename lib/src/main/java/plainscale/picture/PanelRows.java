@@ -2,7 +2,6 @@ package plainscale.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * Square panels in rows, read as lines of text are. The small square at the right of each is the
@@ -10,69 +9,30 @@ import java.util.stream.Stream;
  * square, which goes into it {@code rest} times.
  */
 record PanelRows(List<String> captions, double rest, double top) {
-  private static final double GAP = 32;
   private static final double GUTTER = 32;
-  private static final double LARGEST = 224;
   private static final double CAPTION_ABOVE = 5;
   private static final double INSET = 14;
   private static final double ARROW = 9;
-  private static final int MOST_OF_FEW = 3;
-  private static final int FEW = 9;
   private static final double SHARE = 1 / Math.sqrt(1000);
   private static final Stroke GUIDE = Stroke.solid(Shade.LINE, 1);
   private static final Stroke OUTLINE = Stroke.solid(Shade.SOFT, 1.5);
 
-  /** Whether a caption fits above its panel, in one line or at its spaces in two. */
-  static boolean hasRoomFor(String caption, int panels) {
-    return caption(caption, panels).lines().size() <= lines(panels)
-        && Stream.of(caption.split(" ", -1))
-            .allMatch(w -> TextWidth.of(w, Theme.NAME) <= room(panels));
-  }
-
-  private static TextBlock caption(String caption, int panels) {
-    return TextBlock.wrapped(List.of(new TextBlock.Line(caption, Theme.NAME)), room(panels));
-  }
-
-  private static double room(int panels) {
-    return side(inRow(panels)) + GAP / 2;
-  }
-
-  /** Two lines where the panels are narrow. */
-  private static int lines(int panels) {
-    return inRow(panels) > MOST_OF_FEW ? 2 : 1;
-  }
-
-  /** Four are two and two; many are four in a row, so that they go on one page of paper. */
-  private static int inRow(int panels) {
-    if (panels == 4) {
-      return 2;
-    }
-    return panels > FEW ? MOST_OF_FEW + 1 : Math.min(MOST_OF_FEW, panels);
-  }
-
-  private static double side(int inRow) {
-    return Math.min(LARGEST, (Canvas.RIGHT - Canvas.LEFT - (inRow - 1) * GAP) / inRow);
+  private PanelGrid grid() {
+    return new PanelGrid(captions.size());
   }
 
   private double captionHeight() {
-    return captions.stream().mapToDouble(c -> caption(c, captions.size()).height()).max().orElse(0)
+    return captions.stream().mapToDouble(c -> grid().caption(c).height()).max().orElse(0)
         + CAPTION_ABOVE;
   }
 
-  private int inRow() {
-    return inRow(captions.size());
-  }
-
-  private double side() {
-    return side(inRow());
-  }
-
   private Box box(int i) {
-    double x = Canvas.LEFT + (i % inRow()) * (side() + GAP);
-    double captionHeight = captionHeight();
-    int row = i / inRow();
-    double y = top + captionHeight + row * (captionHeight + side() + GUTTER);
-    return new Box(x, y, side(), side());
+    double side = grid().side();
+    double above = captionHeight();
+    int row = i / grid().inRow();
+    double x = Canvas.LEFT + i % grid().inRow() * (side + PanelGrid.GAP);
+    double y = top + above + row * (above + side + GUTTER);
+    return new Box(x, y, side, side);
   }
 
   double bottom() {
@@ -84,7 +44,7 @@ record PanelRows(List<String> captions, double rest, double top) {
     int last = captions.size() - 1;
     for (int i = 0; i <= last; i++) {
       Box box = box(i);
-      TextBlock caption = caption(captions.get(i), captions.size());
+      TextBlock caption = grid().caption(captions.get(i));
       shapes.addAll(caption.standingOn(box.x(), box.y() - CAPTION_ABOVE));
       shapes.addAll(panel(box));
       if (i < last) {
@@ -92,7 +52,7 @@ record PanelRows(List<String> captions, double rest, double top) {
         shapes.addAll(guide(thousandth(box), box(i + 1)));
       }
     }
-    shapes.add(dark(inside(box(last), side() / Math.sqrt(rest))));
+    shapes.add(dark(inside(box(last), grid().side() / Math.sqrt(rest))));
     return shapes;
   }
 

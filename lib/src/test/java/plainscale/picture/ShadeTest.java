@@ -16,9 +16,18 @@ class ShadeTest {
     assertTrue(contrast(shade, Shade.TINT) >= 4.5, shade::toString);
   }
 
-  // The labels of the ruler stand on its band; its lines stand on white.
+  // The labels of the ruler stand on its band; lines on white or, between squares, on the tint;
+  // outlines, arrows, the small squares and the dark one must be told from what is around them.
   @ParameterizedTest
-  @CsvSource({"SOFT, BAND, 4.5", "INK, BAND, 4.5", "LINE, GROUND, 3", "ACCENT, BAND, 3"})
+  @CsvSource({
+    "SOFT, BAND, 4.5",
+    "INK, BAND, 4.5",
+    "LINE, GROUND, 3",
+    "LINE, TINT, 3",
+    "SOFT, TINT, 3",
+    "ACCENT, TINT, 4.5",
+    "ACCENT, BAND, 4.5"
+  })
   void otherPairsThatOccurAreDistinctEnough(Shade shade, Shade ground, double least) {
     assertTrue(contrast(shade, ground) >= least, () -> shade + " " + contrast(shade, ground));
   }
