@@ -10,7 +10,6 @@ import plainscale.magnitude.Words;
 import plainscale.magnitude.Writing;
 import plainscale.notation.Printer;
 import plainscale.sheet.Result;
-import plainscale.units.UnitOfMeasure;
 
 /** The sentences of a contrast, the same in every medium. */
 final class ContrastText {
@@ -65,10 +64,9 @@ final class ContrastText {
     if (ratio().value().compareTo(BigDecimal.TEN) < 0) {
       return Optional.empty();
     }
-    boolean counts = contrast.sides().get(0).shown().unit().equals(UnitOfMeasure.ONE);
     String many = words.mixed(ratio().value()).text();
     return Optional.of(
-        counts
+        contrast.counts()
             ? phrases.say("for-every-one", smaller(), many, larger(), size())
             : phrases.say("one-part", smaller(), many, larger(), size()));
   }
@@ -110,11 +108,17 @@ final class ContrastText {
     return phrases.say("ratio");
   }
 
-  /** One line that makes the ratio graspable, as a sentence. */
+  /** One line that makes the largest of counts graspable, or the ratio of other quantities. */
   Optional<String> perspective() {
     return contrast
         .perspective()
-        .map(line -> phrases.say("perspective", line.rule().name(), line.text(words)));
+        .map(
+            line ->
+                phrases.say(
+                    "perspective",
+                    line.rule().name(),
+                    line.text(words),
+                    contrast.counts() ? larger() : 0));
   }
 
   /** The uncertain form of a side, where it has one: "(4.19 ± 0.23) × 10¹¹". */

@@ -19,7 +19,7 @@ final class DigitsHtml {
   private static final String ROW =
       "<tr><td class=\"ps-digits\" style=\"text-align:right;white-space:nowrap;"
           + "vertical-align:baseline;padding:0.1em 0;font-size:120%%\">%s</td>"
-          + "<td class=\"ps-digits\" style=\"text-align:left;white-space:nowrap;"
+          + "<td class=\"ps-digits\" style=\"text-align:left;white-space:nowrap;width:100%%;"
           + "vertical-align:baseline;padding:0.1em 0;font-size:120%%\">%s</td></tr>";
 
   private DigitsHtml() {}

@@ -1,7 +1,6 @@
 package plainscale.render;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import plainscale.picture.Dots;
 import plainscale.picture.MagnitudeRuler;
@@ -31,20 +30,14 @@ final class Scenes {
 
   /** The picture of a statement that asks for one. */
   static Scene of(Result.Pictured pictured) {
-    List<Mark> marks = marks(pictured.sides());
+    Marks numbers = Marks.of(marks(pictured.sides()));
+    Marks marks =
+        pictured.ratio().map(numbers::with).orElse(numbers).with(marks(pictured.landmarks()));
     return switch (pictured.drawing()) {
-      case RULER ->
-          MagnitudeRuler.of(
-              pictured.title(), marks, marks(pictured.landmarks()), pictured.writing());
-      case SQUARES -> squares(pictured, marks);
-      case DOTS -> Dots.of(pictured.title(), marks, pictured.writing());
+      case RULER -> MagnitudeRuler.of(pictured.title(), marks, pictured.writing());
+      case SQUARES -> NestedSquares.of(pictured.title(), marks, pictured.writing());
+      case DOTS -> Dots.of(pictured.title(), marks.main(), pictured.writing());
     };
-  }
-
-  private static Scene squares(Result.Pictured pictured, List<Mark> marks) {
-    List<Mark> bySize =
-        marks.stream().sorted(Comparator.comparing(mark -> mark.value().abs())).toList();
-    return NestedSquares.of(pictured.title(), bySize.get(0), bySize.get(1), pictured.writing());
   }
 
   private static List<Mark> marks(List<Result.Side> sides) {

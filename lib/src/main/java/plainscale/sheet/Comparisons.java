@@ -53,9 +53,15 @@ final class Comparisons {
     Format format = inOneUnit(contrast.format(), values);
     List<Result.Side> sides = sides(contrast.sides(), values, format);
     Shown times = at(contrast.span(), () -> times(values, format));
-    Ratio ratio = new Ratio(largest(sides), smallest(sides), times.value());
+    Ratio ratio = ratio(sides, times);
+    boolean counts = values.get(0).kind().isNumber();
+    Perspective line = line(contrast, counts ? largest(sides) : ratio.value());
     return new Result.Contrasted(
-        contrast.description(), sides, times, ratio, line(contrast, ratio), showing.writing());
+        contrast.description(), sides, times, ratio, line, showing.writing());
+  }
+
+  private static Ratio ratio(List<Result.Side> sides, Shown times) {
+    return new Ratio(largest(sides), smallest(sides), times.value());
   }
 
   private <T> T at(Span span, java.util.function.Supplier<T> operation) {
@@ -160,30 +166,32 @@ final class Comparisons {
   }
 
   /** The line by the rule that was asked for, else by the first that fits. */
-  private @Nullable Perspective line(Statement.Contrast contrast, Ratio ratio) {
+  private @Nullable Perspective line(Statement.Contrast contrast, BigDecimal number) {
     return contrast
         .rule()
-        .map(option -> line(option, ratio))
-        .orElseGet(() -> Perspective.of(ratio.value()).orElse(null));
+        .map(option -> line(option, number))
+        .orElseGet(() -> Perspective.of(number).orElse(null));
   }
 
-  private Perspective line(Statement.Option option, Ratio ratio) {
+  private Perspective line(Statement.Option option, BigDecimal number) {
+    return rule(option)
+        .flatMap(rule -> Perspective.of(number, rule))
+        .orElseThrow(() -> noLine(option, number));
+  }
+
+  private static Optional<Perspective.Rule> rule(Statement.Option option) {
     return Arrays.stream(Perspective.Rule.values())
         .filter(rule -> word(rule).equals(option.text()))
-        .findFirst()
-        .flatMap(rule -> Perspective.of(ratio.value(), rule))
-        .orElseThrow(() -> noLine(option, ratio));
+        .findFirst();
   }
 
-  private ProblemException noLine(Statement.Option option, Ratio ratio) {
-    boolean known =
-        Arrays.stream(Perspective.Rule.values()).anyMatch(r -> word(r).equals(option.text()));
+  private ProblemException noLine(Statement.Option option, BigDecimal number) {
     String sentence =
-        known
-            ? "The rule “%s” does not make this ratio graspable.".formatted(option.text())
+        rule(option).isPresent()
+            ? "The rule “%s” does not make this number graspable.".formatted(option.text())
             : "I know no rule of perspective “%s”.".formatted(option.text());
     List<String> repairs = new ArrayList<>();
-    Perspective.all(ratio.value()).forEach(line -> repairs.add("by " + word(line.rule())));
+    Perspective.all(number).forEach(line -> repairs.add("by " + word(line.rule())));
     repairs.add("leave “by” out");
     return showing.problem(Problem.Kind.NAME, sentence, option.span(), repairs);
   }
@@ -257,7 +265,9 @@ final class Comparisons {
   Result picture(Statement.Picture picture) {
     refuseOtherNumber(picture);
     List<Quantity> values = values(picture.sides(), picture.span());
-    List<Result.Side> sides = sides(picture.sides(), values, inOneUnit(picture.format(), values));
+    Format format = inOneUnit(picture.format(), values);
+    List<Result.Side> sides = sides(picture.sides(), values, format);
+    Shown times = at(picture.span(), () -> times(values, format));
     if (picture.drawing() == Statement.Drawing.SQUARES) {
       refuseTooFar(picture, sides);
     }
@@ -267,7 +277,12 @@ final class Comparisons {
             ? landmarks(values).stream().map(l -> side(l, unit)).toList()
             : List.of();
     return new Result.Pictured(
-        picture.drawing(), picture.description(), sides, landmarks, showing.writing());
+        picture.drawing(),
+        picture.description(),
+        sides,
+        landmarks,
+        sides.size() > 1 ? ratio(sides, times) : null,
+        showing.writing());
   }
 
   private void refuseOtherNumber(Statement.Picture picture) {

@@ -15,6 +15,7 @@ import plainscale.notation.Problem;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
+import plainscale.units.UnitOfMeasure;
 
 /**
  * What a statement shows. Renderers read nothing else; a new kind of result is a new record and a
@@ -70,7 +71,12 @@ public sealed interface Result {
       sides = List.copyOf(sides);
     }
 
-    /** The line of perspective. */
+    /** Whether they are plain numbers, things that can be counted one by one. */
+    public boolean counts() {
+      return sides.get(0).shown().unit().equals(UnitOfMeasure.ONE);
+    }
+
+    /** The line of perspective: on the largest of counts, on the ratio of other quantities. */
     public Optional<Perspective> perspective() {
       return Optional.ofNullable(line);
     }
@@ -114,8 +120,14 @@ public sealed interface Result {
       String title,
       List<Side> sides,
       List<Side> landmarks,
+      @Nullable Ratio outermost,
       Writing writing)
       implements Result {
+    /** The ratio of the largest to the smallest, if there are two or more. */
+    public Optional<Ratio> ratio() {
+      return Optional.ofNullable(outermost);
+    }
+
     /** Keeps its own copies of the lists. */
     public Pictured {
       sides = List.copyOf(sides);

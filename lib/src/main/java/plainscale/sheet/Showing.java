@@ -84,10 +84,12 @@ record Showing(String source, Wave wave, SheetNames names, Settings settings) {
         : names.constants().find(name).map(Constant::meaning).orElse("");
   }
 
-  /** A labelled value in the unit of the format, else its own, else the SI unit of its kind. */
+  /** A labelled value in the unit of the format, else its own, else the one that reads best. */
   Result.Side side(Expr expr, Format format) {
     Quantity value = value(expr);
-    Shown shown = written(value, inUnit(format, value), expr.span());
+    Shown plain = written(value, inUnit(format, value), expr.span());
+    boolean chosen = format.unit().isPresent() || value.unit().isPresent();
+    Shown shown = chosen ? plain : PrefixedForm.of(plain).orElse(plain);
     return new Result.Side(label(expr, ""), shown, isExact(value, shown));
   }
 
