@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import plainscale.table.Table;
 
 /**
@@ -35,8 +36,11 @@ public record Perspective(Rule rule, BigDecimal times, String phrase, String sou
   private record Yardstick(Rule rule, BigDecimal size, String phrase, String source) {
 
     boolean suits(BigDecimal count) {
-      return count.compareTo(size.multiply(FEWEST_TIMES)) >= 0
-          && count.compareTo(size.multiply(MOST_TIMES)) < 0;
+      return isPassed(count) && count.compareTo(size.multiply(MOST_TIMES)) < 0;
+    }
+
+    boolean isPassed(BigDecimal count) {
+      return count.compareTo(size.multiply(FEWEST_TIMES)) >= 0;
     }
 
     Perspective of(BigDecimal count) {
@@ -52,20 +56,31 @@ public record Perspective(Rule rule, BigDecimal times, String phrase, String sou
 
   /** The first rule that turns the count into a number from 2 to a million. */
   public static Optional<Perspective> of(BigDecimal count) {
-    return all(count).stream().findFirst();
+    return Arrays.stream(Rule.values())
+        .flatMap(rule -> yardsticks(rule).filter(y -> y.suits(count)))
+        .findFirst()
+        .map(y -> y.of(count));
   }
 
-  /** One line for each rule that fits. */
+  /** One line for each rule that can be used. */
   public static List<Perspective> all(BigDecimal count) {
     return Arrays.stream(Rule.values()).flatMap(rule -> of(count, rule).stream()).toList();
   }
 
-  /** The line that a rule gives, if one of its yardsticks fits. */
+  /**
+   * The line that a rule gives when it is asked for: by the first yardstick that suits, else by the
+   * largest, even if that is more than a million times too small. None for less than two of them.
+   */
   public static Optional<Perspective> of(BigDecimal count, Rule rule) {
-    return TABLE.stream()
-        .filter(y -> y.rule() == rule && y.suits(count))
+    return yardsticks(rule)
+        .filter(y -> y.suits(count))
         .findFirst()
+        .or(() -> yardsticks(rule).filter(y -> y.isPassed(count)).findFirst())
         .map(y -> y.of(count));
+  }
+
+  private static Stream<Yardstick> yardsticks(Rule rule) {
+    return TABLE.stream().filter(y -> y.rule() == rule);
   }
 
   /**
