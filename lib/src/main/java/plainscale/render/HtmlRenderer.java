@@ -1,7 +1,8 @@
 package plainscale.render;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
-import java.util.stream.Collectors;
 import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Writing;
 import plainscale.sheet.Result;
@@ -27,9 +28,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
   /** A row of the table in which neighbouring values stand. */
   String row(Result.Valued valued) {
     String line =
-        equation(valued.writing()).pieces(valued).stream()
-            .map(this::math)
-            .collect(Collectors.joining(" "));
+        equation(valued.writing()).pieces(valued).stream().map(this::math).collect(joining(" "));
     return "<tr>"
         + CELL
         + line
@@ -73,7 +72,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
         + lines.stream()
             .skip(1)
             .map(line -> "<br/>" + medium.words().apply(line))
-            .collect(Collectors.joining())
+            .collect(joining())
         + "</p></div>";
   }
 
@@ -95,9 +94,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
     List<String> lines = new PlacedText(placed).lines();
     return "<div class=\"ps-placed\">"
         + label(placed.side().label(), placed.writing())
-        + "<p>"
-        + lines.stream().map(medium.words()).collect(Collectors.joining("<br/>"))
-        + "</p>"
+        + lines.stream().map(line -> "<p>" + medium.words().apply(line) + "</p>").collect(joining())
         + medium.pictures().apply(Scenes.ruler(placed))
         + "</div>";
   }
@@ -114,9 +111,8 @@ final class HtmlRenderer implements Result.Visitor<String> {
 
   @Override
   public String narrated(Result.Narrated narrated) {
-    String text = narrated.pieces().stream().map(this::piece).collect(Collectors.joining());
-    String remarks =
-        WrittenText.remarks(narrated).stream().map(this::remark).collect(Collectors.joining());
+    String text = narrated.pieces().stream().map(this::piece).collect(joining());
+    String remarks = WrittenText.remarks(narrated).stream().map(this::remark).collect(joining());
     return "<p class=\"ps-narrated\">" + text + "</p>" + remarks;
   }
 
@@ -149,7 +145,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
         lines.stream()
             .skip(3)
             .map(r -> "<p>" + medium.words().apply(r) + "</p>")
-            .collect(Collectors.joining());
+            .collect(joining());
     return "<div class=\"ps-mistaken\"><p><b>"
         + medium.words().apply(lines.get(0))
         + "</b></p><pre>"

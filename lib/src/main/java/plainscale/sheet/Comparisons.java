@@ -37,6 +37,7 @@ final class Comparisons {
   private static final int LANDMARKS_EACH = 2;
   private static final int NEIGHBOUR_FIGURES = 2;
   private static final int LANDMARK_FIGURES = 3;
+  private static final BigDecimal EVERYDAY = BigDecimal.TEN.pow(4);
   private static final int LANDMARKS_ON_A_RULER = 6;
 
   /** Beyond this factor squares within squares would fill pages. */
@@ -233,7 +234,13 @@ final class Comparisons {
     MathContext known = new MathContext(figures, RoundingMode.HALF_EVEN);
     BigDecimal value = unit.fromCoherent(landmark.value()).round(known);
     Result.Label label = new Result.Label(Optional.empty(), Optional.empty(), landmark.name());
-    return new Result.Side(label, new Shown(value, null, unit), false);
+    return new Result.Side(label, new Shown(plain(value), null, unit), false);
+  }
+
+  /** 10 mm, not 1 × 10¹ mm: a landmark of everyday size is written out. */
+  private static BigDecimal plain(BigDecimal value) {
+    boolean everyday = value.scale() < 0 && value.compareTo(EVERYDAY) < 0;
+    return everyday ? value.setScale(0) : value;
   }
 
   private Result.Side described(Expr expr, Format format, String description) {
