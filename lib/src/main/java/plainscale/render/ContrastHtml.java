@@ -68,14 +68,15 @@ final class ContrastHtml {
 
   private String ratio() {
     Alignment alone = Alignment.of(List.of(text.digits()));
-    String power = text.power().isPresent() ? "\u00a0= " + math(contrast.times()) : "";
+    String power = text.power().isPresent() ? WIDE.formatted("= " + math(contrast.times())) : "";
     return WIDE.formatted(medium.words().apply(text.ratioLabel() + ":"))
-        + DigitsHtml.rows(alone.rows().get(0), power);
+        + DigitsHtml.rows(alone.rows().get(0), "")
+        + power;
   }
 
   /** Label above, digits parted at the decimal marker so that the rows align on it, words below. */
   private String side(Result.Side side, Alignment.Row row) {
-    Spelling words = ValueWords.of(side.shown(), writing);
+    Spelling words = ValueWords.of(side.shown(), side.exact(), writing);
     String uncertain = side.shown().uncertainty().isEmpty() ? "" : "; " + math(side.shown());
     String figures =
         " <span style=\"font-size:90%\">("

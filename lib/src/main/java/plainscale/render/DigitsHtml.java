@@ -15,7 +15,8 @@ final class DigitsHtml {
   private static final String PALE = "<span style=\"opacity:0.65\">%s</span>";
   private static final String GAP = "<span style=\"padding-left:0.28em\"></span>";
   private static final String BREAK = "<wbr/>";
-  private static final String UNSELECTED = "<span style=\"user-select:none\">%s</span>";
+  private static final String UNSELECTED =
+      "<span style=\"user-select:none;opacity:0.65\">%s</span>";
   private static final String ROW =
       "<tr><td class=\"ps-digits\" style=\"text-align:right;white-space:nowrap;"
           + "vertical-align:baseline;padding:0.1em 0;font-size:120%%\">%s</td>"
@@ -26,11 +27,11 @@ final class DigitsHtml {
 
   /** Digits in a sentence, where a line may end between two groups. */
   static String of(List<Run> runs) {
-    return runs.stream().map(run -> run(run, GAP + BREAK)).collect(Collectors.joining());
+    return runs.stream().map(run -> run(run, BREAK)).collect(Collectors.joining());
   }
 
   private static String unbroken(List<Run> runs) {
-    return runs.stream().map(run -> run(run, GAP)).collect(Collectors.joining());
+    return runs.stream().map(run -> run(run, "")).collect(Collectors.joining());
   }
 
   /**
@@ -48,12 +49,12 @@ final class DigitsHtml {
     return rows.toString();
   }
 
-  private static String run(Run run, String gap) {
+  private static String run(Run run, String afterGroup) {
     String text = Html.escape(run.text());
     return switch (run.role()) {
       case SIGNIFICANT -> "<b>" + text + "</b>";
       case LEADING_ZERO, PLACEHOLDER -> PALE.formatted(text);
-      case SEPARATOR -> isSpace(run) ? gap : UNSELECTED.formatted(text);
+      case SEPARATOR -> (isSpace(run) ? GAP : UNSELECTED.formatted(text)) + afterGroup;
       case SIGN, MARKER, POWER -> text;
     };
   }

@@ -1,5 +1,6 @@
 package plainscale.render;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import plainscale.picture.Dots;
@@ -44,7 +45,10 @@ final class Scenes {
     return sides.stream().map(Scenes::mark).toList();
   }
 
+  /** The zeros at the end of an exact number say nothing beside a power of ten. */
   private static Mark mark(Result.Side side) {
-    return new Mark(ContrastText.name(side), side.shown().value(), side.shown().unit().text());
+    BigDecimal value = side.shown().value();
+    BigDecimal brief = side.exact() ? value.stripTrailingZeros() : value;
+    return new Mark(ContrastText.name(side), brief, side.shown().unit().text());
   }
 }

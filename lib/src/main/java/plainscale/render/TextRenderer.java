@@ -80,7 +80,7 @@ final class TextRenderer implements Result.Visitor<String> {
   }
 
   private static String said(Result.Side side, Digits digits, ContrastText text, Writing writing) {
-    Spelling words = ValueWords.of(side.shown(), writing);
+    Spelling words = ValueWords.of(side.shown(), side.exact(), writing);
     return words.text()
         + "; "
         + ContrastText.figures(digits, side.exact(), writing)

@@ -28,7 +28,7 @@ final class ValueWords {
     Words words = number.writing().words();
     BigDecimal value = number.shown().value();
     return switch (number.style()) {
-      case NUMBER, DIGITS, WORDS -> of(number.shown(), number.writing());
+      case NUMBER, DIGITS, WORDS -> of(number.shown(), number.exact(), number.writing());
       case FULL_WORDS -> withUnit(words.spelled(value), number.shown(), number.writing());
       case PARTS -> new Spelling(Parts.of(value).text(words), Optional.empty());
       case ORDERS -> new Spelling(order(number), Optional.empty());
@@ -36,9 +36,10 @@ final class ValueWords {
     };
   }
 
-  /** Digits and a named power. */
-  static Spelling of(Shown shown, Writing writing) {
-    return withUnit(writing.words().mixed(shown.value()), shown, writing);
+  /** Digits and a named power; the zeros of an exact number are not said after a decimal point. */
+  static Spelling of(Shown shown, boolean exact, Writing writing) {
+    BigDecimal value = exact ? shown.value().stripTrailingZeros() : shown.value();
+    return withUnit(writing.words().mixed(value), shown, writing);
   }
 
   private static String order(Result.Numeral number) {

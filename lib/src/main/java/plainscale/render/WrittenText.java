@@ -21,7 +21,8 @@ final class WrittenText {
     switch (number.style()) {
       case ORDERS -> lines.add(definition(number));
       case ROUGHLY -> lines.add(number.writing().phrases().say("roughly.rule"));
-      case PARTS -> lines.add(ValueWords.of(number.shown(), number.writing()).text());
+      case PARTS ->
+          lines.add(ValueWords.of(number.shown(), number.exact(), number.writing()).text());
       case NUMBER, DIGITS, WORDS, FULL_WORDS -> lines.addAll(spelled(number));
     }
     words.remark().ifPresent(lines::add);

@@ -101,13 +101,16 @@ record Showing(String source, Wave wave, SheetNames names, Settings settings) {
   }
 
   /**
-   * Whether all digits of a written number count: it is exact, was not rounded, and was not written
-   * with a power of ten, which says how many figures are meant.
+   * Whether all digits of a written number count: it is an exact whole number, was not rounded, and
+   * was not written with a power of ten, which says how many figures are meant.
    */
   static boolean isExact(Quantity value, Shown shown) {
-    return value.figures().exact()
+    boolean whole = shown.value().stripTrailingZeros().scale() <= 0;
+    boolean writtenOut = shown.value().scale() >= 0 || value.value().scale() >= 0;
+    return whole
+        && writtenOut
+        && value.figures().exact()
         && value.uncertainty().derivatives().isEmpty()
-        && value.value().scale() >= 0
         && shown.value().compareTo(shown.unit().fromCoherent(value.value())) == 0;
   }
 
