@@ -77,8 +77,15 @@ public final class Words {
   public Optional<String> nameOf(long power) {
     return names()
         .exactly(Math.abs(power))
-        .map(name -> power < 0 ? name.part() : name.one())
+        .map(name -> power < 0 ? name.part() : alone(name))
         .filter(word -> !word.isEmpty());
+  }
+
+  /** Italian has "276 mila", but neither "1 mila" nor "1 mille": alone it is a number. */
+  private String alone(Name name) {
+    return name.one().isEmpty() && !name.other().isEmpty()
+        ? mantissa(BigDecimal.ONE.scaleByPowerOfTen(name.power()), Form.ALONE, true)
+        : name.one();
   }
 
   /**
