@@ -81,7 +81,7 @@ public final class Words {
         .filter(word -> !word.isEmpty());
   }
 
-  /** Italian has "276 mila", but neither "1 mila" nor "1 mille": alone it is a number. */
+  /** Italian has "276 mila", but not "1 mila": by itself the name is a number, "mille". */
   private String alone(Name name) {
     return name.one().isEmpty() && !name.other().isEmpty()
         ? mantissa(BigDecimal.ONE.scaleByPowerOfTen(name.power()), Form.ALONE, true)
