@@ -8,7 +8,10 @@ import plainscale.magnitude.Language;
 import plainscale.magnitude.Scale;
 import plainscale.magnitude.Words;
 
-/** Spells the number on each line of the input: {@code java -cp plainscale.jar SpellMany.java GERMAN MILLIARD}. */
+/**
+ * Spells the number on each line of the input: {@code java -cp plainscale.jar SpellMany.java GERMAN
+ * MILLIARD}.
+ */
 class SpellMany {
   public static void main(String[] arguments) throws IOException {
     Words words = Words.of(Language.valueOf(arguments[0]), Scale.valueOf(arguments[1]));

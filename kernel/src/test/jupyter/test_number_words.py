@@ -59,9 +59,8 @@ def samples(seed, reach):
 
 def spelled(language, scale, numbers):
     command = [java(), "-cp", str(jar()), str(HERE / "SpellMany.java"), language, scale]
-    done = subprocess.run(
-        command, input="\n".join(map(str, numbers)), capture_output=True, text=True, encoding="utf-8", timeout=300
-    )
+    lines = "\n".join(map(str, numbers))
+    done = subprocess.run(command, input=lines, capture_output=True, text=True, encoding="utf-8", timeout=300)
     assert done.returncode == 0, done.stderr
     return done.stdout.splitlines()
 
