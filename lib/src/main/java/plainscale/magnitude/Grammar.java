@@ -55,13 +55,18 @@ final class Grammar {
     return row.get(form.column());
   }
 
-  /** A regular expression for what ICU4J writes otherwise than the language's authority. */
-  String mend() {
-    return row.get("mend");
-  }
-
-  String mended() {
-    return row.get("mended").replace('_', ' ');
+  /** Corrects what ICU4J writes otherwise than the language's authority. */
+  String mend(String words) {
+    String mended = words;
+    for (String pair : row.get("mend").split(" ", -1)) {
+      int arrow = pair.indexOf('→');
+      if (arrow > 0) {
+        mended =
+            mended.replaceAll(
+                pair.substring(0, arrow), pair.substring(arrow + 1).replace('_', ' '));
+      }
+    }
+    return mended;
   }
 
   String minus() {

@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Pattern;
 
 /**
  * What ICU4J knows of a language: small numbers and plurals. Made when a number is first spelled in
@@ -43,10 +42,7 @@ final class IcuRules {
     synchronized (format) {
       words = format.format(number, grammar.ruleSet(form));
     }
-    String clean = words.replace("\u00ad", "");
-    return grammar.mend().isEmpty()
-        ? clean
-        : Pattern.compile(grammar.mend()).matcher(clean).replaceAll(grammar.mended());
+    return grammar.mend(words.replace("\u00ad", ""));
   }
 
   /** A number below a million in words. */

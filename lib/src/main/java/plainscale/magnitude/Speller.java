@@ -69,9 +69,10 @@ final class Speller {
     int power = name(rest).map(Name::power).orElse(rest.length() > 3 ? 3 : 0);
     String group = rest.substring(0, rest.length() - power);
     boolean last = withoutLeadingZeros(rest.substring(group.length())).isEmpty();
-    // Only the size of the last two digits matters, and a count of crores may be long.
-    boolean below = group.length() < 3;
-    return grammar.joint(last, below && power == 0, below || group.endsWith("00"));
+    String count = group.endsWith("000") ? group.substring(0, group.length() - 3) : group;
+    boolean below = count.length() < 3;
+    boolean hundreds = count.length() == 3 && count.endsWith("00");
+    return grammar.joint(last, below && power == 0, below || hundreds);
   }
 
   private static String withoutLeadingZeros(String digits) {

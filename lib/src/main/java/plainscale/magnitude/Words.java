@@ -62,8 +62,15 @@ public record Words(Language language, Scale scale, DigitStyle style) {
   public Optional<String> nameOf(long power) {
     return names()
         .exactly(Math.abs(power))
-        .map(name -> power < 0 ? name.part() : name.one())
+        .map(name -> power < 0 ? name.part() : alone(name))
         .filter(word -> !word.isEmpty());
+  }
+
+  /** Italian has "276 mila", but not "1 mila": by itself the name is a number, "mille". */
+  private String alone(Name name) {
+    return name.one().isEmpty() && !name.other().isEmpty()
+        ? mantissa(BigDecimal.ONE.scaleByPowerOfTen(name.power()), Form.ALONE, true)
+        : name.one();
   }
 
   /**

@@ -42,6 +42,27 @@ class WordsTest {
   }
 
   @Test
+  void whatALanguageDoesNotHaveIsNotMadeUp() {
+    Words hindi = Words.of(Language.HINDI, Scale.MILLIARD);
+    Spelling large = hindi.spelled(new BigDecimal("8.7E+12"));
+    assertEquals("8.7 × 10¹²", large.text());
+    assertEquals(Optional.of("The language has no words of this scale."), large.remark());
+    Spelling small = hindi.in(Scale.INDIAN).mixed(new BigDecimal("5.3E-8"));
+    assertEquals("5.3 × 10⁻⁸", small.text());
+    assertEquals(Optional.of("The language has no words for fractions here."), small.remark());
+    assertEquals(Optional.empty(), Words.of(Language.GERMAN, Scale.SHORT).nameOf(9));
+    assertFalse(Words.of(Language.PORTUGUESE, Scale.LONG).mixed(new BigDecimal("1E-9")).inWords());
+  }
+
+  @Test
+  void aFractionIsOfOneUnit() {
+    assertEquals("of", Words.ENGLISH.ofOne());
+    assertEquals("von", Words.of(Language.GERMAN, Scale.MILLIARD).ofOne());
+    assertEquals("de", Words.of(Language.SPANISH, Scale.LONG).ofOne());
+    assertEquals("di", Words.of(Language.ITALIAN, Scale.MILLIARD).ofOne());
+  }
+
+  @Test
   void noScaleUsesAWordThatItDoesNotHave() {
     assertFalse(Words.of(Scale.INDIAN).mixed(new BigDecimal("1E-7")).inWords());
     assertFalse(Words.of(Scale.INDIAN).mixed(new BigDecimal("1E+42")).inWords());
@@ -61,6 +82,11 @@ class WordsTest {
     assertEquals(Optional.of("one"), Words.ENGLISH.nameOf(0));
     assertEquals(Optional.of("vigintillion"), Words.ENGLISH.nameOf(63));
     assertEquals(Optional.empty(), Words.ENGLISH.nameOf(64));
+    assertEquals(Optional.empty(), Words.of(Scale.LONG).nameOf(9));
+    Words german = Words.of(Language.GERMAN, Scale.MILLIARD);
+    assertEquals(Optional.of("Milliarde"), german.nameOf(9));
+    assertEquals(Optional.of("Milliardstel"), german.nameOf(-9));
+    assertEquals(Optional.of("mille"), Words.of(Language.ITALIAN, Scale.MILLIARD).nameOf(3));
   }
 
   @Test
