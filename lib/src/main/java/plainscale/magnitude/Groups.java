@@ -30,7 +30,8 @@ final class Groups {
     int power = fraction ? 0 : digits.integerPlaces();
     for (String part : parts) {
       power -= fraction ? SIZE : part.length();
-      Optional<String> name = power == 0 ? Optional.of("") : words.nameOf(power);
+      BigDecimal count = new BigDecimal(fraction ? filled(part) : part);
+      Optional<String> name = power == 0 ? Optional.of("") : words.nameOf(power, count);
       if (name.isEmpty()) {
         return List.of();
       }

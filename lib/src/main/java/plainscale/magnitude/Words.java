@@ -18,6 +18,8 @@ public record Words(Language language, Scale scale, DigitStyle style) {
   /** Nobody reads more figures than this in words. */
   private static final int MOST_FIGURES = 100;
 
+  private static final BigDecimal TEN_THOUSAND = BigDecimal.TEN.pow(4);
+
   /** The words of a place, in the scale and with the digits that are usual there. */
   public static Optional<Words> of(Locale locale) {
     return Language.of(locale).map(l -> new Words(l, l.defaultScale(), DigitStyle.of(locale)));
@@ -63,6 +65,14 @@ public record Words(Language language, Scale scale, DigitStyle style) {
     return names()
         .exactly(Math.abs(power))
         .map(name -> power < 0 ? name.part() : alone(name))
+        .filter(word -> !word.isEmpty());
+  }
+
+  /** The name as it stands after a number of them: "trillion", "Billionen", "trillionths". */
+  public Optional<String> nameOf(long power, BigDecimal count) {
+    return names()
+        .exactly(Math.abs(power))
+        .map(name -> power < 0 ? name.part(isOne(count)) : name.word(isOne(count)))
         .filter(word -> !word.isEmpty());
   }
 
@@ -156,8 +166,11 @@ public record Words(Language language, Scale scale, DigitStyle style) {
     if (name.power() > 3) {
       return true;
     }
-    // 1836 is clearer than "1.836 thousand"; 276E+3 is "276 thousand".
-    boolean endsInThousands = value.scale() < 0;
+    // 1836 and 3120 are clearer than "1.836 thousand" and "3.12 thousand"; 276E+3 is "276
+    // thousand".
+    boolean endsInThousands =
+        value.scale() <= -3
+            || (value.scale() < 0 && (outer.isPresent() || value.compareTo(TEN_THOUSAND) >= 0));
     boolean named = outer.isEmpty() || grammar().namesThousandsOfNames();
     boolean hasWord = !name.word(isOne(name.mantissaOf(value))).isEmpty();
     return endsInThousands && named && hasWord && !inWords;
