@@ -1,6 +1,7 @@
 package plainscale.lessons;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,16 +16,18 @@ import plainscale.document.WorkedLesson;
 import plainscale.picture.Mark;
 import plainscale.picture.NestedSquares;
 import plainscale.picture.SvgWriter;
+import plainscale.render.Renderers;
 import plainscale.sheet.Result;
 
 /**
- * The picture of the README is what the program draws of the lesson with two balls. To renew it:
+ * The picture and the text of the README are what the program makes of the lesson with two balls.
+ * To renew the picture:
  *
  * <pre>
- * mvn test -pl notebooks -am -Dplainscale.renew=true -Dtest=ReadmePictureTest -Dsurefire.failIfNoSpecifiedTests=false
+ * mvn test -pl notebooks -am -Dplainscale.renew=true -Dtest=ReadmeTest -Dsurefire.failIfNoSpecifiedTests=false
  * </pre>
  */
-class ReadmePictureTest {
+class ReadmeTest {
   private static final Path PICTURE = Path.of("two-balls.svg");
   private static final String LESSON = "two-balls.ipynb";
 
@@ -37,20 +40,29 @@ class ReadmePictureTest {
     assertEquals(drawn, Files.readString(PICTURE));
   }
 
+  @Test
+  void theTextIsWhatTheProgramPrints() throws IOException, LessonException {
+    String printed = Renderers.text(List.of(contrast()));
+    String readme = Files.readString(Path.of("../README.md"));
+    assertTrue(readme.contains("```text\n" + printed + "\n```"), printed);
+  }
+
   private static String drawn() throws LessonException {
-    String text = Objects.requireNonNull(ShippedLessons.texts().get(LESSON));
-    WorkedLesson worked = WorkedLesson.run(Lesson.parse(LESSON, text), done -> {});
-    Result.Contrasted contrast =
-        worked.cells().stream()
-            .flatMap(cell -> cell.results().stream())
-            .filter(Result.Contrasted.class::isInstance)
-            .map(Result.Contrasted.class::cast)
-            .findFirst()
-            .orElseThrow();
-    assertEquals("Electrons: moved, and there anyway", contrast.title());
-    List<Mark> marks = contrast.sides().stream().map(ReadmePictureTest::mark).toList();
+    Result.Contrasted contrast = contrast();
+    List<Mark> marks = contrast.sides().stream().map(ReadmeTest::mark).toList();
     return SvgWriter.write(
         NestedSquares.of(contrast.title(), marks.get(0), marks.get(1), contrast.writing()));
+  }
+
+  private static Result.Contrasted contrast() throws LessonException {
+    String text = Objects.requireNonNull(ShippedLessons.texts().get(LESSON));
+    WorkedLesson worked = WorkedLesson.run(Lesson.parse(LESSON, text), done -> {});
+    return worked.cells().stream()
+        .flatMap(cell -> cell.results().stream())
+        .filter(Result.Contrasted.class::isInstance)
+        .map(Result.Contrasted.class::cast)
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Mark mark(Result.Side side) {
