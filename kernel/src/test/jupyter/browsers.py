@@ -60,3 +60,14 @@ def screenshot(session, path):
 def pdf(session, **options):
     printed = session.execute_cdp_cmd("Page.printToPDF", {"printBackground": True, **options})
     return base64.b64decode(printed["data"])
+
+
+def selected(session, selector):
+    """What a reader copies who selects each of these places in turn; empty ones are left out."""
+    return session.execute_script(
+        """return [...document.querySelectorAll(arguments[0])].map(place => {
+          getSelection().selectAllChildren(place)
+          return getSelection().toString().trim()
+        }).filter(text => text)""",
+        selector,
+    )

@@ -119,3 +119,10 @@ def test_every_picture_has_a_text(opened):
           .map(e => e.outerHTML.slice(0, 100))"""
     )
     assert silent == []
+
+
+@pytest.mark.browser
+def test_digits_that_are_copied_are_a_plain_number(opened):
+    copied = browsers.selected(opened, ".ps-contrast tr")
+    digits = [text for text in copied if re.fullmatch(r"\d{7,}", text)]
+    assert digits, copied

@@ -12,16 +12,17 @@ from environment import LESSONS, TARGET
 pytestmark = pytest.mark.browser
 
 
-@pytest.fixture(scope="module")
-def page(tmp_path_factory):
+@pytest.fixture(scope="module", params=LESSONS, ids=lambda path: path.stem)
+def page(request, tmp_path_factory):
     folder, state, profile = (tmp_path_factory.mktemp(name) for name in ("work", "state", "profile"))
-    shutil.copy(LESSONS[0], folder / "lesson.ipynb")
+    shutil.copy(request.param, folder / "lesson.ipynb")
     with (
         lab.server(folder, state) as address,
         browsers.chromium(profile, "--window-size=1280,1000") as session,
     ):
         page = lab.Page(session, address("lesson.ipynb"))
         page.run_all()
+        page.lesson = request.param.stem
         yield page
 
 
@@ -53,8 +54,15 @@ def test_pictures_are_drawn(page):
     assert all(alt and width > 0 for alt, width in sizes)
 
 
+def test_digits_that_are_copied_are_a_plain_number(page):
+    copied = browsers.selected(page.session, ".ps-contrast .ps-digits")
+    assert copied
+    assert all(re.fullmatch(r"[\d.]*(\s*[A-Za-z/²³·°Ωµ]+)?", text) for text in copied), copied
+    assert max(len(re.match(r"\d*", text)[0]) for text in copied) >= 12
+
+
 def test_the_whole_lesson_is_photographed(page):
     page.show_whole(1280)
-    picture = TARGET / "jupyterlab.png"
+    picture = TARGET / f"jupyterlab-{page.lesson}.png"
     browsers.screenshot(page.session, picture)
     assert picture.read_bytes().startswith(b"\x89PNG")
