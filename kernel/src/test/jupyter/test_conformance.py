@@ -14,7 +14,7 @@ class TestConformance(jupyter_kernel_test.KernelTests):
 
     completion_samples = [
         {"text": "contr", "matches": ["contrast"]},
-        {"text": "w = 3 N\nsq", "matches": ["sqrt"]},
+        {"text": "w = 3 N\nsqr", "matches": ["sqrt"]},
     ]
     complete_code_samples = ["1 + 1", "given m = 2.70 ± 0.05 g", "w = m g_n\nshow w in mN"]
     incomplete_code_samples = ["w = m *", "x = (1 + 2"]

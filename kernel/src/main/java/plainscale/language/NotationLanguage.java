@@ -22,8 +22,8 @@ public final class NotationLanguage implements Language {
   private int unnamed;
 
   /**
-   * A language with an empty sheet. The unit library and the speller load meanwhile, before the
-   * first cell wants them.
+   * A language with an empty sheet. The unit library loads meanwhile, before the first cell wants
+   * it; the speller waits until the first word is asked for.
    */
   public NotationLanguage() {
     Thread loading = new Thread(NotationLanguage::load, "plainscale-load");
@@ -32,7 +32,7 @@ public final class NotationLanguage implements Language {
   }
 
   private static void load() {
-    Run run = new Sheet().run("load", "given m = 1.0 ± 0.1 g\nw = m g_n in mN\nshow w in words");
+    Run run = new Sheet().run("load", "given m = 1.0 ± 0.1 g\nw = m g_n in mN");
     MimeBundles.of(run.results());
   }
 
