@@ -1,0 +1,27 @@
+package plainscale.algebra;
+
+/** What a step does with the equations that it starts from. */
+public enum Rule {
+  SUBSTITUTE,
+  EQUATE,
+  DIVIDE_EQUATIONS,
+  MULTIPLY_EQUATIONS,
+  ADD_EQUATIONS,
+  SUBTRACT_EQUATIONS,
+  MULTIPLY_BY,
+  DIVIDE_BY,
+  ADD_TO,
+  SUBTRACT_FROM,
+  RAISE,
+  ROOT,
+  INVERSE_FUNCTION,
+  RECIPROCAL,
+  SWAP_SIDES,
+  COLLECT,
+  FACTOR_OUT,
+  EXPAND,
+  IDENTITY,
+  SIMPLIFY,
+  QUADRATIC_FORMULA,
+  CHOOSE_ROOT
+}
