@@ -173,7 +173,10 @@ public final class Dots {
   }
 
   private String alternative() {
-    String each = marks.stream().map(m -> m.said(writing) + ". " + count(m)).collect(joining(" "));
+    String each =
+        marks.stream()
+            .map(m -> phrases.say("picture.dots.number", m.said(writing), count(m)))
+            .collect(joining(" "));
     String said = phrases.say("picture.dots.alternative");
     String text = said + " " + legend().replace('\u00a0', ' ') + " " + each;
     return anyNegative ? text + " " + phrases.say("picture.by-size") : text;
