@@ -164,7 +164,8 @@ class PhrasesTest {
   @ParameterizedTest
   @MethodSource("sentences")
   void keywordsAreThoseOfEnglishOrOfTheLanguagesPlurals(Sentence sentence) {
-    Set<String> plurals = PluralRules.forLocale(new Locale(sentence.language())).getKeywords();
+    Set<String> plurals =
+        PluralRules.forLocale(Locale.forLanguageTag(sentence.language())).getKeywords();
     sentence
         .arguments()
         .forEach(
@@ -192,7 +193,8 @@ class PhrasesTest {
   @ParameterizedTest
   @MethodSource("sentences")
   void noBraceIsLeftInAnySentence(Sentence sentence) {
-    MessageFormat format = new MessageFormat(sentence.pattern(), new Locale(sentence.language()));
+    MessageFormat format =
+        new MessageFormat(sentence.pattern(), Locale.forLanguageTag(sentence.language()));
     for (List<Object> sample : samples(sentence)) {
       String said = format.format(sample.toArray());
       assertFalse(said.contains("{") || said.contains("}"), said);
