@@ -22,7 +22,7 @@ class AgreementTest {
     "es, 1E+90, OTHER", // has no name: 1 × 10⁹⁰ veces
     "es, 1.5, OTHER",
     "es, 1, ONE",
-    "fr, 1E+3, LARGE", // 1 millier de fois
+    "fr, 1E+3, OTHER", // 1000 fois
     "fr, 6.5E+5, OTHER", // 650 mille fois
     "fr, 1.94E+12, LARGE", // 1,94 billion de fois
     "pt-BR, 1.5, ONE", // 1,5 vez

@@ -24,21 +24,22 @@ class SentencesTest {
 
   @Test
   void inGerman() {
-    // 8.13E+23 / 4.19E+11 = 1.940E+12; log₁₀ = 12.29; 1.94E+12 s / 31 557 600 s = 61 475 years
+    // 8.13E+23 / 4.19E+11 = 1.940E+12; log₁₀ = 12.29; 8.13E+20 m / 9.4607E+15 m = 85 934
     assertEquals(
         List.of(
             "Der zweite Wert ist 1,94 Billionen Mal so groß wie der erste: etwa 12 Größenordnungen"
                 + " (Verhältnis in Zehnerpotenzen).",
             "Verhältnis:",
             "Auf je 1 der ersten Anzahl kommen etwa 1,94 Billionen der zweiten.",
-            "Um sich das Verhältnis vorzustellen (durch Zählen): Zählt man jede Sekunde eins,"
-                + " so dauert das etwa 61,5 Tausend Jahre."),
+            "Um sich den zweiten Wert vorzustellen (als Länge): Aneinandergereiht, je 1 mm lang,"
+                + " reichen sie etwa 85,9 Tausend Lichtjahre weit."),
         sentences("de", "contrast 4.19e11 with 8.13e23"));
   }
 
   @Test
   void inSpanish() {
-    // Exact numbers, so three figures: 6E+9 / 3E+3 = 2.00E+6; log₁₀ = 6.30; / 86 400 s = 23.1 days
+    // Exact numbers, so three figures: 6E+9 / 3E+3 = 2.00E+6; log₁₀ = 6.30; 6E+9 s / 31 557 600 s =
+    // 190
     assertEquals(
         List.of(
             "La segunda cantidad es 2,00 millones de veces la primera: aproximadamente 6 órdenes de"
@@ -46,8 +47,8 @@ class SentencesTest {
             "Razón:",
             "Por cada unidad de la primera cantidad hay aproximadamente 2,00 millones de unidades de"
                 + " la segunda.",
-            "Para imaginar esta razón (contando): contar uno por segundo llevaría aproximadamente"
-                + " 23,1 días."),
+            "Para imaginar la segunda cantidad (contando): contar uno por segundo llevaría"
+                + " aproximadamente 200 años."),
         sentences("es", "contrast 3.0e3 with 6.0e9"));
   }
 
