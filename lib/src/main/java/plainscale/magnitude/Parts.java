@@ -49,6 +49,7 @@ public record Parts(Kind kind, BigDecimal number) {
   public String text(Words words) {
     boolean plain = kind == Kind.PERCENT || kind == Kind.PER_MILLION;
     String said = plain ? words.digits(number).text() : words.mixed(number).text();
-    return Phrases.of(words.language()).say("parts." + kind, said);
+    return Phrases.of(words.language())
+        .say("parts." + kind, said, Agreement.of(said, number, words));
   }
 }

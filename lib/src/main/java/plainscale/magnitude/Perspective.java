@@ -89,7 +89,7 @@ public record Perspective(Rule rule, BigDecimal times, String phrase, String sou
   public String text(Words words) {
     boolean few = times.compareTo(SHORT_IN_DIGITS) < 0;
     String number = few ? words.digits(times).text() : words.mixed(times).text();
-    return Phrases.of(words.language()).say(phrase, number);
+    return Phrases.of(words.language()).say(phrase, number, Agreement.of(number, times, words));
   }
 
   private static Yardstick yardstick(Table.Row row) {

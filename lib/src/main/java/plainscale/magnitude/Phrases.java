@@ -29,8 +29,9 @@ public final class Phrases {
 
   /** The sentences of a language. */
   public static Phrases of(Language language) {
-    String tag = language.locale().getLanguage();
-    return LOADED.computeIfAbsent(tag, t -> load(language.locale()));
+    // By the whole tag: plurals differ between Brazil and Portugal, groups between India and the
+    // US.
+    return LOADED.computeIfAbsent(language.tag(), tag -> load(language.locale()));
   }
 
   private static Phrases load(Locale locale) {

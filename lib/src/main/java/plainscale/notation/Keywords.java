@@ -18,55 +18,25 @@ public final class Keywords {
 
   /** Words that begin a statement. */
   public static final List<String> STATEMENTS =
-      List.of(
-          "given",
-          "show",
-          "say",
-          "contrast",
-          "near",
-          "expand",
-          "ruler",
-          "squares",
-          "dots",
-          "constants",
-          "locale",
-          "scale",
-          "orders");
+      words(
+          "given show say contrast near expand ruler squares dots constants locale scale digits"
+              + " orders");
 
   /** Words that follow a formula in a statement. */
-  public static final Set<String> ENDS_FORMULA = Set.of("in", "to", "with", "by", "roughly");
+  public static final Set<String> ENDS_FORMULA = Set.copyOf(words("in to with by roughly"));
 
   /** Words inside a statement. */
   public static final List<String> INNER =
-      List.of(
-          "in",
-          "to",
-          "with",
-          "by",
-          "roughly",
-          "figures",
-          "words",
-          "full",
-          "digits",
-          "parts",
-          "orders",
-          "boxes",
-          "counting",
-          "length",
-          "sharing",
-          "pages",
-          "textbook",
-          "codata",
-          "short",
-          "long",
-          "milliard",
-          "indian",
-          "repeated",
-          "ratio",
-          "nearest",
-          "floor");
+      words(
+          "in to with by roughly figures words full digits parts orders boxes counting length"
+              + " sharing pages textbook codata short long milliard indian repeated ratio nearest"
+              + " floor everyday spaced");
 
   private Keywords() {}
+
+  private static List<String> words(String text) {
+    return List.of(text.split(" ", -1));
+  }
 
   /** Whether a name must not be used for a quantity. */
   public static boolean isReserved(String name) {

@@ -12,7 +12,7 @@ import plainscale.text.Near;
  */
 final class StatementParser {
   private static final int MOST_SIDES = 6;
-  private static final Map<String, Function<StatementParser, Statement>> RULES =
+  static final Map<String, Function<StatementParser, Statement>> RULES =
       Map.ofEntries(
           Map.entry("given", StatementParser::given),
           Map.entry("show", StatementParser::show),

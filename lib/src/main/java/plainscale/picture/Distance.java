@@ -3,6 +3,7 @@ package plainscale.picture;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import plainscale.magnitude.Agreement;
 import plainscale.magnitude.Digits;
 import plainscale.magnitude.Orders;
 import plainscale.magnitude.Ratio;
@@ -25,33 +26,32 @@ record Distance(Ratio ratio, int numbers, Writing writing) {
     return Optional.of(writing.orders())
         .filter(orders -> orders != Orders.RATIO)
         .map(orders -> orders.definition(writing.words().language()))
-        .map(meant -> "Orders of magnitude are counted by the " + meant + ".");
+        .map(meant -> writing.phrases().say("picture.definition", meant));
   }
 
   /** Both, as a sentence of a text alternative. */
   String sentence() {
-    String said = "From the smallest to the largest: %s; %s.".formatted(orders(), times());
+    String said = writing.phrases().say("picture.distance", orders(), times());
     return definition().map(meant -> said + " " + meant).orElse(said);
   }
 
   /** "the larger is about 2.5 trillion (2.5 × 10¹²) times the smaller". */
   String times() {
-    boolean two = numbers == 2;
     if (ratio.value().compareTo(BigDecimal.ONE) == 0) {
-      return (two ? "both" : "all") + " are about the same";
+      return writing.phrases().say("picture.same", numbers);
     }
-    return "the %s is about %s times the %s"
-        .formatted(two ? "larger" : "largest", number(), two ? "smaller" : "smallest");
-  }
-
-  /** "3700", "2.5 trillion (2.5 × 10¹²)", or the power alone where it has no name. */
-  private String number() {
     if (new Mark("", ratio.value(), "").isEveryday()) {
-      return Digits.of(ratio.value(), writing.digits()).text();
+      return times("picture.times", Digits.of(ratio.value(), writing.digits()).text(), "");
     }
     String words = Captions.named(ratio.value(), writing);
     String power = ratio.powerOfTen().text(writing.digits());
-    return words.equals(power) ? words : words + " (" + power + ")";
+    // A number without a name is a power of ten already.
+    return times(words.equals(power) ? "picture.times" : "picture.times.power", words, power);
+  }
+
+  private String times(String key, String number, String power) {
+    Agreement agreement = Agreement.of(number, ratio.value(), writing.words());
+    return writing.phrases().say(key, numbers, number, agreement, power);
   }
 
   /** Both as lines under a picture. */

@@ -6,6 +6,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.IntStream;
+import plainscale.magnitude.Agreement;
+import plainscale.magnitude.Digits;
+import plainscale.magnitude.Phrases;
 import plainscale.magnitude.PowerOfTen;
 import plainscale.magnitude.Ratio;
 import plainscale.magnitude.Writing;
@@ -37,6 +40,7 @@ public final class Dots {
   private final List<Mark> marks;
   private final boolean anyNegative;
   private final Writing writing;
+  private final Phrases phrases;
   private final Canvas canvas;
   private final int power;
 
@@ -44,6 +48,7 @@ public final class Dots {
     this.marks = marks;
     this.anyNegative = marks.stream().anyMatch(m -> m.value().signum() < 0);
     this.writing = writing;
+    this.phrases = writing.phrases();
     this.canvas = new Canvas(title);
     this.power = power(Marks.of(marks));
   }
@@ -99,9 +104,9 @@ public final class Dots {
     }
     canvas.skip(GAP / 2);
     if (anyNegative) {
-      canvas.note(Theme.BY_SIZE);
+      canvas.note(phrases.say("picture.by-size"));
     }
-    return canvas.scene("Numbers in dots", alternative());
+    return canvas.scene(phrases.say("picture.dots"), alternative());
   }
 
   private static Shape dot(Point centre) {
@@ -111,9 +116,9 @@ public final class Dots {
   private String legend() {
     Mark dot = new Mark("", BigDecimal.ONE.scaleByPowerOfTen(power), marks.get(0).unit());
     if (dot.isEveryday() || !dot.hasWords(writing)) {
-      return "Each dot stands for " + dot.inFigures(writing) + ".";
+      return phrases.say("picture.dots.each", dot.inFigures(writing));
     }
-    return "Each dot stands for %s (%s).".formatted(dot.inWords(writing), PowerOfTen.power(power));
+    return phrases.say("picture.dots.each.power", dot.inWords(writing), PowerOfTen.power(power));
   }
 
   private void number(Mark mark) {
@@ -147,28 +152,33 @@ public final class Dots {
   private String count(Mark mark) {
     int dots = dots(mark.value(), power);
     if (mark.value().signum() == 0) {
-      return "No dot: it is zero.";
+      return phrases.say("picture.dots.none");
     }
     if (dots == 0) {
-      return "Less than one dot: it would take %s times as %s for one."
-          .formatted(missing(mark), mark.unit().isEmpty() ? "many" : "much");
+      return missing(mark);
     }
-    String counted = dots + (dots == 1 ? " dot" : " dots");
+    String counted = Digits.of(BigDecimal.valueOf(dots), writing.digits()).text();
     boolean exact =
         mark.value().abs().compareTo(BigDecimal.valueOf(dots).scaleByPowerOfTen(power)) == 0;
-    return exact ? counted + "." : counted + ", rounded to whole dots.";
+    return phrases.say(exact ? "picture.dots.count" : "picture.dots.rounded", dots, counted);
   }
 
   private String missing(Mark mark) {
     int figures = Math.min(MOST_FIGURES, mark.value().precision());
     Ratio ratio = Ratio.of(BigDecimal.ONE.scaleByPowerOfTen(power), mark.value(), figures);
-    return "about " + Captions.named(ratio.value(), writing);
+    String times = Captions.named(ratio.value(), writing);
+    Agreement agreement = Agreement.of(times, ratio.value(), writing.words());
+    String kind = mark.unit().isEmpty() ? "number" : "amount";
+    return phrases.say("picture.dots.less", times, kind, agreement);
   }
 
   private String alternative() {
-    String each = marks.stream().map(m -> m.said(writing) + ". " + count(m)).collect(joining(" "));
-    String text =
-        "Numbers in dots, in blocks of a hundred. " + legend().replace('\u00a0', ' ') + " " + each;
-    return anyNegative ? text + " " + Theme.BY_SIZE : text;
+    String each =
+        marks.stream()
+            .map(m -> phrases.say("picture.dots.number", m.said(writing), count(m)))
+            .collect(joining(" "));
+    String said = phrases.say("picture.dots.alternative");
+    String text = said + " " + legend().replace('\u00a0', ' ') + " " + each;
+    return anyNegative ? text + " " + phrases.say("picture.by-size") : text;
   }
 }

@@ -1,10 +1,9 @@
 package plainscale.picture;
 
-import static java.util.stream.Collectors.joining;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import plainscale.magnitude.Phrases;
 import plainscale.magnitude.PowerOfTen;
 import plainscale.magnitude.Writing;
 import plainscale.picture.TextStyle.Anchor;
@@ -29,6 +28,7 @@ public final class MagnitudeRuler {
 
   private final Marks marks;
   private final Writing writing;
+  private final Phrases phrases;
   private final Canvas canvas;
   private final List<Mark> main;
   private final List<Mark> landmarks;
@@ -36,6 +36,7 @@ public final class MagnitudeRuler {
   private MagnitudeRuler(String title, Marks marks, Writing writing) {
     this.marks = marks;
     this.writing = writing;
+    this.phrases = writing.phrases();
     this.canvas = new Canvas(title);
     this.main = fromTheTop(marks.main());
     this.landmarks = fromTheTop(marks.landmarks());
@@ -86,7 +87,7 @@ public final class MagnitudeRuler {
     captions(strip, right, quiet);
     canvas.moveTo(strip.bottom());
     below(strip);
-    return canvas.scene("Ruler in powers of ten", alternative());
+    return canvas.scene(phrases.say("picture.ruler"), alternative());
   }
 
   private void captions(RulerStrip strip, List<TextBlock> right, List<TextBlock> quiet) {
@@ -163,30 +164,35 @@ public final class MagnitudeRuler {
     }
     canvas.note(legend(strip.axis()));
     if (!landmarks.isEmpty()) {
-      canvas.note("Rings: landmarks, known values to compare with.");
+      canvas.note(phrases.say("picture.ruler.rings"));
     }
     if (marks.anyNegative()) {
-      canvas.note(Theme.BY_SIZE);
+      canvas.note(phrases.say("picture.by-size"));
     }
   }
 
-  private static String legend(PowerAxis axis) {
-    String step = axis.tickStep() == 1 ? "ten" : PowerOfTen.power(axis.tickStep());
-    return "From one tick to the next: " + step + " times as much.";
+  private String legend(PowerAxis axis) {
+    long step = axis.tickStep();
+    return phrases.say("picture.ruler.tick", step, PowerOfTen.power(step));
   }
 
   private String alternative() {
-    StringBuilder text = new StringBuilder("A ruler in powers of ten. ").append(said(marks.main()));
+    StringBuilder text =
+        new StringBuilder(phrases.say("picture.ruler.numbers", said(marks.main())));
     if (main.size() > 1) {
       text.append(" ").append(Distance.of(marks, writing).sentence());
     }
     if (!landmarks.isEmpty()) {
-      text.append(" Landmarks to compare with: ").append(said(marks.landmarks()));
+      text.append(" ");
+      text.append(phrases.say("picture.ruler.landmarks", said(marks.landmarks())));
     }
-    return marks.anyNegative() ? text + " " + Theme.BY_SIZE : text.toString();
+    return marks.anyNegative() ? text + " " + phrases.say("picture.by-size") : text.toString();
   }
 
   private String said(List<Mark> listed) {
-    return listed.stream().map(m -> m.said(writing)).collect(joining("; ", "", "."));
+    return listed.stream()
+        .map(m -> m.said(writing))
+        .reduce((before, next) -> phrases.say("picture.list", before, next))
+        .orElse("");
   }
 }

@@ -1,6 +1,7 @@
 package plainscale.picture;
 
 import java.math.BigDecimal;
+import plainscale.magnitude.Agreement;
 import plainscale.magnitude.Digits;
 import plainscale.magnitude.PowerOfTen;
 import plainscale.magnitude.Spelling;
@@ -48,8 +49,14 @@ public record Mark(String label, BigDecimal value, String unit) {
   /** "8.7 trillion kg", "305 quintillionths of 1 kg", to be broken before "of" at most. */
   String inWords(Writing writing) {
     String words = spelling(writing).text().replace(' ', NO_BREAK_SPACE);
-    boolean fraction = value.signum() != 0 && value.abs().compareTo(BigDecimal.ONE) < 0;
-    return fraction && !unit.isEmpty() ? words + " " + withUnit("of\u00a01") : withUnit(words);
+    if (unit.isEmpty()) {
+      return words;
+    }
+    if (value.signum() != 0 && value.abs().compareTo(BigDecimal.ONE) < 0) {
+      return words + " " + withUnit(writing.words().ofOne() + NO_BREAK_SPACE + "1");
+    }
+    Agreement agreement = Agreement.of(words, value, writing.words());
+    return writing.phrases().say("quantity", words, unit, agreement).replace(' ', NO_BREAK_SPACE);
   }
 
   /** Whether the words say more than the power of ten or the digits do. */
@@ -62,7 +69,9 @@ public record Mark(String label, BigDecimal value, String unit) {
   String said(Writing writing) {
     String words = hasWords(writing) ? " (" + inWords(writing) + ")" : "";
     String number = withUnit(digits(writing)) + words;
-    return (name().isEmpty() ? number : Isolate.of(name()) + ": " + number)
+    return (name().isEmpty()
+            ? number
+            : writing.phrases().say("picture.label", Isolate.of(name()), number))
         .replace(NO_BREAK_SPACE, ' ');
   }
 

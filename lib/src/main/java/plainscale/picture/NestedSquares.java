@@ -2,7 +2,10 @@ package plainscale.picture;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import plainscale.magnitude.Agreement;
+import plainscale.magnitude.Phrases;
 import plainscale.magnitude.PowerOfTen;
 import plainscale.magnitude.Ratio;
 import plainscale.magnitude.Writing;
@@ -24,6 +27,7 @@ public final class NestedSquares {
 
   private final Marks marks;
   private final Writing writing;
+  private final Phrases phrases;
   private final Canvas canvas;
   private final Ratio ratio;
   private final int steps;
@@ -32,6 +36,7 @@ public final class NestedSquares {
   private NestedSquares(String title, Marks marks, Writing writing) {
     this.marks = marks;
     this.writing = writing;
+    this.phrases = writing.phrases();
     this.ratio = marks.outermost();
     this.steps = steps(ratio);
     this.rest = ratio.value().scaleByPowerOfTen(-POWERS_A_STEP * steps);
@@ -81,25 +86,26 @@ public final class NestedSquares {
     distance.definition().ifPresent(canvas::note);
     canvas.note(inSteps());
     if (marks.anyNegative()) {
-      canvas.note(Theme.BY_SIZE);
+      canvas.note(phrases.say("picture.by-size"));
     }
-    return canvas.scene("Nested squares", alternative());
+    return canvas.scene(phrases.say("picture.squares"), alternative());
   }
 
   private String lightSquare() {
-    return steps == 0 ? "The light square" : "The first square";
+    return phrases.say("picture.squares.first", steps);
   }
 
   private String darkSquare() {
-    return steps == 0 ? "The dark square" : "The dark square in the last";
+    return phrases.say("picture.squares.last", steps);
   }
 
   /** What a square stands for, beside a small square like it. */
   private void key(Mark mark, String square, boolean dark) {
     Box box = new Box(Theme.MARGIN, canvas.y() + 3, KEY, KEY);
     canvas.addAll(dark ? List.of(PanelRows.dark(box)) : PanelRows.panel(box));
-    String name = mark.name().isEmpty() ? "" : ": " + mark.name();
-    canvas.write(Theme.MARGIN + INDENT, Captions.of(square + name, mark, writing));
+    String name = mark.name();
+    String label = name.isEmpty() ? square : phrases.say("picture.label", square, name);
+    canvas.write(Theme.MARGIN + INDENT, Captions.of(label, mark, writing));
   }
 
   private List<String> captions() {
@@ -109,21 +115,23 @@ public final class NestedSquares {
   /** Which share of the first square a panel is: "1 in a thousand". */
   private String share(int step) {
     if (step == 0) {
-      return steps == 0 ? "" : "the whole";
+      return steps == 0 ? "" : phrases.say("picture.squares.whole");
     }
     int power = POWERS_A_STEP * step;
-    String number =
-        writing
-            .words()
-            .nameOf(power)
-            .map(NestedSquares::withArticle)
-            .orElseGet(() -> named(BigDecimal.ONE.scaleByPowerOfTen(power)));
-    String share = "1 in " + number;
-    return new PanelGrid(steps + 1).hasRoomFor(share) ? share : "1 in " + PowerOfTen.power(power);
+    String share = oneIn(power);
+    return new PanelGrid(steps + 1).hasRoomFor(share)
+        ? share
+        : phrases.say("picture.share", PowerOfTen.power(power));
   }
 
-  private static String withArticle(String name) {
-    return ("aeiou".indexOf(name.charAt(0)) >= 0 ? "an " : "a ") + name;
+  private String oneIn(int power) {
+    Optional<String> name = writing.words().nameOf(power);
+    if (name.isEmpty()) {
+      return phrases.say("picture.share", named(BigDecimal.ONE.scaleByPowerOfTen(power)));
+    }
+    String initial = name.get().substring(0, 1);
+    String part = writing.words().nameOf(-power).orElse("");
+    return phrases.say("picture.share.named", name.get(), initial, part);
   }
 
   private String named(BigDecimal number) {
@@ -137,29 +145,31 @@ public final class NestedSquares {
   /** "4 steps of a thousand and a last one of 2.5", in terms of areas. */
   private String inSteps() {
     if (steps == 0) {
-      return isWhole()
-          ? "Both squares are the same, so only the dark one is seen."
-          : "The areas are to scale: the dark square goes into the light one %s times."
-              .formatted(named(rest));
+      return isWhole() ? phrases.say("picture.squares.same") : toScale();
     }
-    String last = isWhole() ? "" : " and a last one of " + named(rest);
-    return ("%d %s of a thousand%s. In each square the small one is to scale;"
-            + " the next square shows it larger.")
-        .formatted(steps, steps == 1 ? "step" : "steps", last);
+    return isWhole()
+        ? phrases.say("picture.squares.steps", steps)
+        : phrases.say("picture.squares.steps.rest", steps, named(rest));
+  }
+
+  private String toScale() {
+    String times = named(rest);
+    Agreement agreement = Agreement.of(times, rest, writing.words());
+    return phrases.say("picture.squares.scale", times, agreement);
   }
 
   private String alternative() {
-    StringBuilder text =
-        new StringBuilder("Squares whose areas are numbers, each inside the last.");
-    text.append(" %s is %s.".formatted(lightSquare(), marks.largest().said(writing)));
+    StringBuilder text = new StringBuilder(phrases.say("picture.squares.alternative")).append(" ");
+    text.append(phrases.say("picture.squares.is", lightSquare(), marks.largest().said(writing)));
     if (steps > 0) {
       List<String> shares = captions().subList(1, steps + 1);
-      text.append(steps == 1 ? " The next is " : " The next are ");
-      text.append(String.join(", ", shares)).append(".");
+      text.append(" ");
+      text.append(phrases.say("picture.squares.next", steps, String.join(", ", shares)));
     }
-    text.append(" %s is %s.".formatted(darkSquare(), marks.smallest().said(writing)));
+    text.append(" ");
+    text.append(phrases.say("picture.squares.is", darkSquare(), marks.smallest().said(writing)));
     text.append(" ").append(inSteps()).append(" ");
     text.append(Distance.of(marks, writing).sentence());
-    return marks.anyNegative() ? text + " " + Theme.BY_SIZE : text.toString();
+    return marks.anyNegative() ? text + " " + phrases.say("picture.by-size") : text.toString();
   }
 }

@@ -20,9 +20,6 @@ final class Theme {
   static final TextStyle LANDMARK = start(TextRole.LABEL, 16, Weight.NORMAL, Shade.PALE);
   static final TextStyle NOTE = start(TextRole.NOTE, 16, Weight.NORMAL, Shade.PALE);
 
-  /** Said wherever a negative number is drawn. */
-  static final String BY_SIZE = "A negative number is drawn by its size, without its sign.";
-
   private Theme() {}
 
   private static TextStyle start(TextRole role, double size, Weight weight, Shade shade) {

@@ -69,7 +69,7 @@ final class ContrastHtml {
   private String ratio() {
     Alignment alone = Alignment.of(List.of(text.digits()));
     String power = text.power().isPresent() ? WIDE.formatted("= " + math(contrast.times())) : "";
-    return WIDE.formatted(medium.words().apply(text.ratioLabel() + ":"))
+    return WIDE.formatted(medium.words().apply(text.ratioLabel()))
         + DigitsHtml.rows(alone.rows().get(0), "")
         + power;
   }

@@ -3,6 +3,7 @@ package plainscale.render;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import plainscale.magnitude.Agreement;
 import plainscale.magnitude.Digits;
 import plainscale.magnitude.Phrases;
 import plainscale.magnitude.Ratio;
@@ -45,14 +46,12 @@ final class ContrastText {
     String times = words.mixed(ratio().value()).text();
     String orders = ratio().ordersText(writing);
     String definition = writing.orders().definition(words.language());
-    return "%s: %s (%s)."
-        .formatted(
-            phrases.say("comparison", larger(), times, smaller(), size()), orders, definition);
+    String comparison = phrases.say("comparison", larger(), times, smaller(), agreement(times));
+    return phrases.say("comparison.orders", comparison, orders, definition);
   }
 
-  /** Whether the number of times ends in a large name, after which some languages say "of". */
-  private String size() {
-    return ratio().value().compareTo(BigDecimal.TEN.pow(6)) >= 0 ? "large" : "small";
+  private Agreement agreement(String times) {
+    return Agreement.of(times, ratio().value(), words);
   }
 
   private Ratio ratio() {
@@ -67,8 +66,8 @@ final class ContrastText {
     String many = words.mixed(ratio().value()).text();
     return Optional.of(
         contrast.counts()
-            ? phrases.say("for-every-one", smaller(), many, larger(), size())
-            : phrases.say("one-part", smaller(), many, larger(), size()));
+            ? phrases.say("for-every-one", smaller(), many, larger(), agreement(many))
+            : phrases.say("one-part", smaller(), many, larger(), agreement(many)));
   }
 
   private int larger() {

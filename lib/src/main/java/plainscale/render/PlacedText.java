@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import plainscale.magnitude.Agreement;
 import plainscale.magnitude.Known;
 import plainscale.magnitude.Phrases;
 import plainscale.magnitude.Writing;
@@ -44,12 +45,13 @@ final class PlacedText {
     String factor = writing.words().mixed(neighbour.ratio().value()).text();
     boolean same = neighbour.ratio().value().compareTo(SAME) == 0;
     boolean order = neighbour.landmark().known() == Known.Roughly.ORDER;
-    return "%s, %s%s: %s [%s]"
-        .formatted(
-            ContrastText.name(neighbour.side()),
-            ValueText.number(neighbour.side().shown(), writing),
-            order ? " (" + phrases.say("near.order") + ")" : "",
-            same ? phrases.say("near.same") : phrases.say(key, factor),
-            neighbour.landmark().source());
+    Agreement agreement = Agreement.of(factor, neighbour.ratio().value(), writing.words());
+    return phrases.say(
+        "near.line",
+        ContrastText.name(neighbour.side()),
+        ValueText.number(neighbour.side().shown(), writing)
+            + (order ? " (" + phrases.say("near.order") + ")" : ""),
+        same ? phrases.say("near.same") : phrases.say(key, factor, agreement),
+        neighbour.landmark().source());
   }
 }

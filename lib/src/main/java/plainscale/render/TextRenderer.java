@@ -71,7 +71,7 @@ final class TextRenderer implements Result.Visitor<String> {
     }
     lines.add("");
     lines.add(text.comparison());
-    lines.add(text.ratioLabel() + ":");
+    lines.add(text.ratioLabel());
     String power = text.power().map(p -> " = " + p).orElse("");
     DigitsText.lines(text.digits(), power).forEach(line -> lines.add("  " + line));
     text.share().ifPresent(lines::add);

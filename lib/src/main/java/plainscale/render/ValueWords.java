@@ -2,6 +2,7 @@ package plainscale.render;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import plainscale.magnitude.Agreement;
 import plainscale.magnitude.Approximation;
 import plainscale.magnitude.Orders;
 import plainscale.magnitude.Parts;
@@ -77,8 +78,11 @@ final class ValueWords {
             && number.inWords()
             && !Character.isDigit(number.text().charAt(number.text().length() - 1));
     boolean english = writing.words().language().locale().getLanguage().equals(ENGLISH);
-    String unit = english ? inEnglish(shown, fraction, named) : symbol(shown, named, writing);
-    return new Spelling(number.text() + " " + unit, number.remark());
+    String said =
+        english
+            ? number.text() + " " + inEnglish(shown, fraction, named)
+            : withSymbol(number.text(), shown, named, writing);
+    return new Spelling(said, number.remark());
   }
 
   private static String inEnglish(Shown shown, boolean fraction, boolean named) {
@@ -87,9 +91,13 @@ final class ValueWords {
     return named ? "of " + article(unit) + unit : unit;
   }
 
-  private static String symbol(Shown shown, boolean named, Writing writing) {
+  private static String withSymbol(String number, Shown shown, boolean named, Writing writing) {
     String unit = shown.unit().text();
-    return named ? writing.words().ofOne() + " 1 " + unit : unit;
+    if (named) {
+      return number + " " + writing.words().ofOne() + " 1 " + unit;
+    }
+    Agreement agreement = Agreement.of(number, shown.value(), writing.words());
+    return writing.phrases().say("quantity", number, unit, agreement);
   }
 
   private static String article(String noun) {

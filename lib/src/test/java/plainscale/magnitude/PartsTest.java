@@ -20,7 +20,7 @@ class PartsTest {
     "0.001, 0.1 %",
     "0.00099, 990 parts per million",
     "3.4E-5, 34 parts per million",
-    "0.000001, 1 parts per million",
+    "0.000001, 1 part per million",
     "9.9E-7, one part in 1.0 million",
     "1.4E-11, one part in 71 billion",
     "1.43E-11, one part in 69.9 billion",
