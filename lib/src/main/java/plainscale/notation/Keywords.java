@@ -19,18 +19,18 @@ public final class Keywords {
   /** Words that begin a statement. */
   public static final List<String> STATEMENTS =
       words(
-          "given show say contrast near expand ruler squares dots constants locale scale digits"
+          "given show say relation solve contrast near expand ruler squares dots constants locale scale digits"
               + " orders");
 
   /** Words that follow a formula in a statement. */
-  public static final Set<String> ENDS_FORMULA = Set.copyOf(words("in to with by roughly"));
+  public static final Set<String> ENDS_FORMULA = Set.copyOf(words("in to with by roughly for"));
 
   /** Words inside a statement. */
   public static final List<String> INNER =
       words(
-          "in to with by roughly figures words full digits parts orders boxes counting length"
+          "in to with by roughly for figures words full digits parts orders boxes counting length"
               + " sharing pages textbook codata short long milliard indian repeated ratio nearest"
-              + " floor everyday spaced");
+              + " floor everyday spaced steps answer questions");
 
   private Keywords() {}
 

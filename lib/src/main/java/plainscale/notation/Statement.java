@@ -107,6 +107,50 @@ public sealed interface Statement {
     }
   }
 
+  /** {@code relation level: k_e q^2/d^2 = T sin(θ) "push = pull"}: an equation with a name. */
+  record Relation(Span span, String name, Expr left, Expr right, String description)
+      implements Statement {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.relation(this);
+    }
+  }
+
+  /**
+   * {@code solve level, upright for q}: defines the unknown by deriving it from relations; how much
+   * of the steps is shown is {@code telling}.
+   */
+  record Solve(
+      Span span,
+      List<Option> relations,
+      String unknown,
+      Format format,
+      Telling telling,
+      String description)
+      implements Statement {
+    /** Keeps its own copy of the names. */
+    public Solve {
+      relations = List.copyOf(relations);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.solve(this);
+    }
+  }
+
+  /** How much of a derivation is told. */
+  enum Telling {
+    /** Every step with its reason. */
+    STEPS,
+    /** The answer; the steps can be opened where the medium can do that. */
+    ANSWER,
+    /** The reasons; what they lead to is left to be filled in. */
+    BOXES,
+    /** What each step leads to; which principle does it is asked. */
+    QUESTIONS
+  }
+
   /** {@code constants textbook}, {@code locale de-CH}: a choice for the whole sheet. */
   record Choice(Span span, Setting setting, Option option) implements Statement {
     @Override
@@ -203,6 +247,10 @@ public sealed interface Statement {
     R expand(Expand expand);
 
     R picture(Picture picture);
+
+    R relation(Relation relation);
+
+    R solve(Solve solve);
 
     R choice(Choice choice);
 

@@ -1,7 +1,9 @@
 package plainscale.notation;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import plainscale.text.Near;
@@ -23,6 +25,8 @@ final class StatementParser {
           Map.entry("ruler", p -> p.picture(Statement.Drawing.RULER)),
           Map.entry("squares", p -> p.picture(Statement.Drawing.SQUARES)),
           Map.entry("dots", p -> p.picture(Statement.Drawing.DOTS)),
+          Map.entry("relation", StatementParser::relation),
+          Map.entry("solve", StatementParser::solve),
           Map.entry("constants", p -> p.choice(Statement.Setting.CONSTANTS)),
           Map.entry("locale", p -> p.choice(Statement.Setting.LOCALE)),
           Map.entry("scale", p -> p.choice(Statement.Setting.SCALE)),
@@ -201,6 +205,53 @@ final class StatementParser {
     List<Expr> sides = sides();
     Format format = format();
     return new Statement.Picture(whole(), drawing, sides, format, description());
+  }
+
+  private Statement relation() {
+    String name = newName("relation fall: s = 1/2 g_n t^2");
+    if (!tokens.accept(":")) {
+      throw tokens.fault(
+          "After the name of a relation comes a colon.", tokens.peek().span(), name + ": … = …");
+    }
+    Expr left = new ExpressionParser(tokens, names).sum();
+    if (!tokens.accept("=")) {
+      throw tokens.unexpected("a relation says that two sides are equal: “=” belongs here");
+    }
+    Expr right = new ExpressionParser(tokens, names).sum();
+    return new Statement.Relation(whole(), name, left, right, description());
+  }
+
+  /** {@code solve a, b for q [format] [with "boxes" | "questions" | "answer"]}. */
+  private Statement solve() {
+    List<Statement.Option> relations = new ArrayList<>();
+    do {
+      Token token = tokens.peek();
+      if (token.type() != Token.Type.NAME || token.isWord("for")) {
+        throw tokens.unexpected("the name of a relation belongs here, as in: solve level for q");
+      }
+      relations.add(new Statement.Option(token.span(), Greek.normal(tokens.next().text())));
+    } while (tokens.accept(","));
+    if (!tokens.acceptWord("for")) {
+      throw tokens.unexpected("“for” and the unknown belong here");
+    }
+    String unknown = newName("solve level, upright for q");
+    Format format = format();
+    Statement.Telling telling = tokens.acceptWord("with") ? telling() : Statement.Telling.STEPS;
+    return new Statement.Solve(whole(), relations, unknown, format, telling, description());
+  }
+
+  private Statement.Telling telling() {
+    Token token = tokens.next();
+    return Arrays.stream(Statement.Telling.values())
+        .filter(t -> token.isWord(t.name().toLowerCase(Locale.ROOT)))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                tokens.fault(
+                    "A derivation is shown with steps, answer, boxes or questions.",
+                    token.span(),
+                    "with boxes",
+                    "with questions"));
   }
 
   private Statement choice(Statement.Setting setting) {

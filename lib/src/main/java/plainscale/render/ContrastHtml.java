@@ -89,6 +89,6 @@ final class ContrastHtml {
   }
 
   private String math(Shown shown) {
-    return medium.mathematics().apply(new Equation(medium.markup(), writing).value(shown));
+    return medium.mathematics().apply(new ValueLine(medium.markup(), writing).value(shown));
   }
 }

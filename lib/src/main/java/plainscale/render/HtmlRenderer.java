@@ -3,6 +3,7 @@ package plainscale.render;
 import static java.util.stream.Collectors.joining;
 
 import java.util.List;
+import plainscale.algebra.Equation;
 import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Writing;
 import plainscale.sheet.Result;
@@ -21,8 +22,8 @@ final class HtmlRenderer implements Result.Visitor<String> {
     this.medium = medium;
   }
 
-  private Equation equation(Writing writing) {
-    return new Equation(medium.markup(), writing);
+  private ValueLine equation(Writing writing) {
+    return new ValueLine(medium.markup(), writing);
   }
 
   /** A row of the table in which neighbouring values stand. */
@@ -87,6 +88,29 @@ final class HtmlRenderer implements Result.Visitor<String> {
   @Override
   public String contrasted(Result.Contrasted contrast) {
     return new ContrastHtml(medium, contrast).html();
+  }
+
+  @Override
+  public String stated(Result.Stated stated) {
+    FormulaWriter formula = new FormulaWriter(medium.markup(), stated.writing().digits());
+    MathMarkup markup = medium.markup();
+    Equation equation = stated.equation();
+    String line =
+        markup.row(
+            List.of(
+                formula.write(equation.left()), markup.sign("="), formula.write(equation.right())));
+    return "<p class=\"ps-stated\">"
+        + medium.words().apply(stated.name())
+        + ": "
+        + math(line)
+        + " "
+        + muted(stated.description())
+        + "</p>";
+  }
+
+  @Override
+  public String derived(Result.Derived derived) {
+    return new DerivedHtml(medium, derived).html();
   }
 
   @Override

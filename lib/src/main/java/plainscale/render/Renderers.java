@@ -61,7 +61,7 @@ public final class Renderers {
         results.stream()
             .filter(Result.Valued.class::isInstance)
             .map(Result.Valued.class::cast)
-            .map(valued -> new Equation(markup, valued.writing()).line(valued))
+            .map(valued -> new ValueLine(markup, valued.writing()).line(valued))
             .toList();
     if (lines.isEmpty()) {
       return Optional.empty();

@@ -89,6 +89,18 @@ final class TextRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String stated(Result.Stated stated) {
+    String words = stated.description().isEmpty() ? "" : "    (" + stated.description() + ")";
+    return stated.name() + ": " + stated.equation().text() + words;
+  }
+
+  @Override
+  public String derived(Result.Derived derived) {
+    DerivedText text = new DerivedText(derived);
+    return under(text.head(), text.lines());
+  }
+
+  @Override
   public String placed(Result.Placed placed) {
     return under(ContrastText.name(placed.side()), new PlacedText(placed).lines());
   }

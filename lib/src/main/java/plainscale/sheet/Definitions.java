@@ -45,6 +45,12 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     if (statement instanceof Statement.Unreadable unreadable) {
       return Optional.of(unreadable.defines()).filter(name -> !name.isEmpty());
     }
+    if (statement instanceof Statement.Relation relation) {
+      return Optional.of(relation.name());
+    }
+    if (statement instanceof Statement.Solve solve) {
+      return Optional.of(solve.unknown());
+    }
     return statement instanceof Statement.Definition definition
         ? Optional.of(definition.name())
         : Optional.empty();

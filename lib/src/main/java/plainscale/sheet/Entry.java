@@ -15,6 +15,12 @@ public record Entry(String name, String cellId, String source, Statement stateme
     if (statement instanceof Statement.Given given) {
       return given.description();
     }
+    if (statement instanceof Statement.Relation relation) {
+      return relation.description();
+    }
+    if (statement instanceof Statement.Solve solve) {
+      return solve.description();
+    }
     return statement instanceof Statement.Definition definition ? definition.description() : "";
   }
 

@@ -3,6 +3,7 @@ package plainscale.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plainscale.algebra.Equation;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
 import plainscale.notation.Span;
@@ -114,6 +115,30 @@ final class Presenter implements Statement.Visitor<Result> {
   @Override
   public Result picture(Statement.Picture picture) {
     return comparisons.picture(picture);
+  }
+
+  @Override
+  public Result relation(Statement.Relation relation) {
+    return overtaken(relation.name())
+        .orElseGet(
+            () ->
+                new Result.Stated(
+                    relation.name(),
+                    new Equation(relation.left(), relation.right()),
+                    relation.description(),
+                    showing.writing()));
+  }
+
+  @Override
+  public Result solve(Statement.Solve solve) {
+    return overtaken(solve.unknown()).orElseGet(() -> new Solving(showing).solved(solve));
+  }
+
+  /** What can be shown of a statement that has no value. */
+  Optional<Result> withoutValue(Statement statement) {
+    return statement instanceof Statement.Solve solve
+        ? new Solving(showing).unsolved(solve)
+        : Optional.empty();
   }
 
   @Override

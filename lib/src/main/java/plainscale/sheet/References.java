@@ -31,6 +31,11 @@ final class References implements Statement.Visitor<Stream<String>> {
     return names;
   }
 
+  /** The names in the expression. */
+  static Set<String> in(Expr expr) {
+    return names(expr).collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
   /** Whether a name stands in the expression. */
   static boolean hasNames(Expr expr) {
     return names(expr).findAny().isPresent();
@@ -61,6 +66,18 @@ final class References implements Statement.Visitor<Stream<String>> {
   @Override
   public Stream<String> contrast(Statement.Contrast contrast) {
     return contrast.sides().stream().flatMap(References::names);
+  }
+
+  @Override
+  public Stream<String> relation(Statement.Relation relation) {
+    return Stream.of(Stream.of(relation.name()), names(relation.left()), names(relation.right()))
+        .flatMap(names -> names);
+  }
+
+  @Override
+  public Stream<String> solve(Statement.Solve solve) {
+    return Stream.concat(
+        Stream.of(solve.unknown()), solve.relations().stream().map(Statement.Option::text));
   }
 
   @Override

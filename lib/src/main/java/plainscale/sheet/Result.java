@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import plainscale.algebra.Derivation;
+import plainscale.algebra.Equation;
 import plainscale.magnitude.Expansion;
 import plainscale.magnitude.Landmark;
 import plainscale.magnitude.Perspective;
@@ -13,6 +15,7 @@ import plainscale.notation.Expr;
 import plainscale.notation.Format;
 import plainscale.notation.Problem;
 import plainscale.notation.Statement;
+import plainscale.quantity.Contribution;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
 import plainscale.units.UnitOfMeasure;
@@ -140,6 +143,37 @@ public sealed interface Result {
     }
   }
 
+  /** A relation by its name. */
+  record Stated(String name, Equation equation, String description, Writing writing)
+      implements Result {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.stated(this);
+    }
+  }
+
+  /**
+   * An unknown derived from relations, and, where it has one, its value: the answer with the values
+   * put in, what came out, and what makes it uncertain.
+   */
+  record Derived(
+      Derivation derivation,
+      String description,
+      Statement.Telling telling,
+      @Nullable Evaluated number,
+      Writing writing)
+      implements Result {
+    /** The value of the unknown. */
+    public Optional<Evaluated> value() {
+      return Optional.ofNullable(number);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.derived(this);
+    }
+  }
+
   /** A text with live values. */
   record Narrated(List<Piece> pieces) implements Result {
     @Override
@@ -184,6 +218,23 @@ public sealed interface Result {
   /** A landmark in the unit of the number beside it, and by which factor they differ. */
   record Neighbour(Side side, Ratio ratio, Landmark landmark) {}
 
+  /**
+   * The value of an answer: the answer with values in place of the names, the result, the same with
+   * a prefix, and the shares of its uncertainty.
+   */
+  record Evaluated(
+      Expr inserted, Shown shown, @Nullable Shown otherwise, List<Contribution> budget) {
+    /** Keeps its own copy of the budget. */
+    public Evaluated {
+      budget = List.copyOf(budget);
+    }
+
+    /** The same with an SI prefix, where that reads better. */
+    public Optional<Shown> prefixed() {
+      return Optional.ofNullable(otherwise);
+    }
+  }
+
   /** A piece of a narrated text. */
   sealed interface Piece {}
 
@@ -212,6 +263,10 @@ public sealed interface Result {
     R written(Written written);
 
     R contrasted(Contrasted contrasted);
+
+    R stated(Stated stated);
+
+    R derived(Derived derived);
 
     R placed(Placed placed);
 

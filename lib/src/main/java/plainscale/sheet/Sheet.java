@@ -87,6 +87,7 @@ public final class Sheet {
       try {
         results.add(statement.accept(presenter));
       } catch (ProblemException e) {
+        presenter.withoutValue(statement).ifPresent(results::add);
         results.addAll(mistakes(e));
       }
     }

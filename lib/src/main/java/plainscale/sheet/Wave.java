@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -37,16 +38,42 @@ final class Wave implements Scope {
   private final Map<String, Quantity> values = new LinkedHashMap<>();
   private final Map<String, ProblemException> problems = new HashMap<>();
   private final Set<String> underway = new LinkedHashSet<>();
+  private final Derivations derivations;
 
   Wave(Map<String, Entry> entries, Constants constants, Budget budget) {
     this.entries = entries;
     this.constants = constants;
     this.budget = budget;
+    this.derivations = new Derivations(this, entries, budget);
+  }
+
+  /** The derivations of this wave. */
+  Derivations derivations() {
+    return derivations;
+  }
+
+  /** Whether a name stands for a quantity here: one of the sheet, or a constant. */
+  boolean has(String name) {
+    Entry entry = entries.get(name);
+    return entry == null ? constants.has(name) : !(entry.statement() instanceof Statement.Relation);
+  }
+
+  /** The value of a name in its coherent unit; empty if it has none. */
+  OptionalDouble number(String name) {
+    try {
+      Expr.Name asked = new Expr.Name(new Span(0, 0), name);
+      return OptionalDouble.of(value(asked, "").value().doubleValue());
+    } catch (ProblemException noValue) {
+      return OptionalDouble.empty();
+    }
   }
 
   /** The values of all names that have one, computed in the order of their definitions. */
   Map<String, Quantity> allValues() {
     for (Entry entry : entries.values()) {
+      if (entry.statement() instanceof Statement.Relation) {
+        continue;
+      }
       try {
         value(entry, entry.statement().span(), entry.source());
       } catch (ProblemException known) {
@@ -143,6 +170,18 @@ final class Wave implements Scope {
     }
     if (statement instanceof Statement.Unreadable unreadable) {
       throw new ProblemException(unreadable.problem());
+    }
+    if (statement instanceof Statement.Relation relation) {
+      throw problem(
+          Problem.Kind.NAME,
+          "“" + entry.name() + "” is a relation, not a quantity.",
+          entry.source(),
+          relation.span(),
+          List.of("solve " + entry.name() + " for …"));
+    }
+    if (statement instanceof Statement.Solve solve) {
+      Quantity value = derivations.value(solve, entry.source());
+      return inUnit(value, solve.format().in(), solve.span(), entry.source());
     }
     Statement.Definition definition = (Statement.Definition) statement;
     Quantity value = evaluate(definition.formula(), entry.source());

@@ -9,11 +9,11 @@ import plainscale.sheet.Result;
 import plainscale.units.UnitOfMeasure;
 
 /** Lines of mathematics: {@code name = formula = value unit = the same with a prefix}. */
-final class Equation {
+final class ValueLine {
   private final MathMarkup markup;
   private final Writing writing;
 
-  Equation(MathMarkup markup, Writing writing) {
+  ValueLine(MathMarkup markup, Writing writing) {
     this.markup = markup;
     this.writing = writing;
   }

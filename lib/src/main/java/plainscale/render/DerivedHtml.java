@@ -1,0 +1,115 @@
+package plainscale.render;
+
+import java.util.List;
+import plainscale.algebra.Equation;
+import plainscale.algebra.Relation;
+import plainscale.algebra.Step;
+import plainscale.sheet.Result;
+
+/**
+ * A derivation as HTML: numbered lines of mathematics, each with its reason; they can be folded.
+ */
+final class DerivedHtml {
+  private static final String LINE =
+      "<tr><td style=\"text-align:left;vertical-align:baseline;padding:0.2em 0.8em 0.2em 0\">(%d)</td>"
+          + "<td style=\"text-align:left;vertical-align:baseline;padding:0.2em 0.8em 0.2em 0;"
+          + "width:100%%\">%s</td></tr>";
+  private static final String TABLE =
+      "<table style=\"border:none;margin:0\"><tbody>%s</tbody></table>";
+
+  private final Medium medium;
+  private final Result.Derived derived;
+  private final DerivedText text;
+  private final FormulaWriter formula;
+
+  DerivedHtml(Medium medium, Result.Derived derived) {
+    this.medium = medium;
+    this.derived = derived;
+    this.text = new DerivedText(derived);
+    this.formula = new FormulaWriter(medium.markup(), derived.writing().digits());
+  }
+
+  String html() {
+    StringBuilder html = new StringBuilder("<div class=\"ps-derived\">");
+    html.append("<p><b>").append(words(text.head())).append("</b></p>");
+    html.append(
+        text.showsSteps() ? steps() : "<details><summary>Steps</summary>" + steps() + "</details>");
+    text.rejected().forEach(line -> html.append(paragraph(line)));
+    if (!text.hidesResults()) {
+      html.append(result());
+    }
+    return html.append("</div>").toString();
+  }
+
+  private String steps() {
+    StringBuilder steps = new StringBuilder(relations());
+    derived.derivation().steps().forEach(step -> steps.append(step(step)));
+    return steps.toString();
+  }
+
+  private String relations() {
+    StringBuilder rows = new StringBuilder();
+    int number = 1;
+    for (Relation relation : derived.derivation().relations()) {
+      String said = relation.words().isEmpty() ? "" : " <i>" + words(relation.words()) + "</i>";
+      rows.append(LINE.formatted(number++, math(relation.equation()) + said));
+    }
+    return TABLE.formatted(rows);
+  }
+
+  private String step(Step step) {
+    String after = text.hidesResults() ? "…" : math(step.after());
+    return "<details open><summary>"
+        + words(text.reason(step))
+        + "</summary>"
+        + TABLE.formatted(LINE.formatted(step.number(), after))
+        + "</details>";
+  }
+
+  private String result() {
+    return derived.value().map(this::result).orElse("");
+  }
+
+  private String result(Result.Evaluated value) {
+    MathMarkup markup = medium.markup();
+    ValueLine line = new ValueLine(markup, derived.writing());
+    StringBuilder html = new StringBuilder("<p>").append(math(text.answer())).append("</p>");
+    html.append(equal(formula.write(value.inserted())));
+    html.append(equal(line.value(value.shown())));
+    value.prefixed().ifPresent(p -> html.append(equal(line.value(p))));
+    List<String> budget = text.budget();
+    if (!budget.isEmpty()) {
+      html.append(paragraph(budget.get(0))).append("<pre>");
+      budget.subList(1, budget.size() - 1).forEach(bar -> html.append(words(bar)).append('\n'));
+      html.append("</pre>").append(paragraph(budget.get(budget.size() - 1)));
+    }
+    return html.toString();
+  }
+
+  /** A line that goes on with the one above. */
+  private String equal(String side) {
+    MathMarkup markup = medium.markup();
+    String line = markup.row(List.of(markup.sign("="), side));
+    return "<p>" + medium.mathematics().apply(line) + "</p>";
+  }
+
+  private String math(Equation equation) {
+    MathMarkup markup = medium.markup();
+    return medium
+        .mathematics()
+        .apply(
+            markup.row(
+                List.of(
+                    formula.write(equation.left()),
+                    markup.sign("="),
+                    formula.write(equation.right()))));
+  }
+
+  private String words(String sentence) {
+    return medium.words().apply(sentence);
+  }
+
+  private String paragraph(String sentence) {
+    return "<p>" + words(sentence) + "</p>";
+  }
+}

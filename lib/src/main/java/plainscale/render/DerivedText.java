@@ -1,0 +1,137 @@
+package plainscale.render;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import plainscale.algebra.Equation;
+import plainscale.algebra.Outcome;
+import plainscale.algebra.Relation;
+import plainscale.algebra.Step;
+import plainscale.notation.Expr;
+import plainscale.notation.Printer;
+import plainscale.notation.Span;
+import plainscale.notation.Statement;
+import plainscale.quantity.Contribution;
+import plainscale.sheet.Result;
+
+/** A derivation told line by line; the sentences are the same in every medium. */
+final class DerivedText {
+  private static final String BLANK = "…";
+  private static final String QUESTION = "Which principle leads to the next line?";
+  private static final int BAR = 20;
+  private static final double NEGLIGIBLE = 0.005;
+
+  private final Result.Derived derived;
+
+  DerivedText(Result.Derived derived) {
+    this.derived = derived;
+  }
+
+  /** "q from level, upright: charge on one ball". */
+  String head() {
+    String names =
+        derived.derivation().relations().stream()
+            .map(Relation::name)
+            .collect(Collectors.joining(", "));
+    String description = derived.description().isEmpty() ? "" : ": " + derived.description();
+    return derived.derivation().unknown() + " from " + names + description;
+  }
+
+  /** What a step does, or the question for it. */
+  String reason(Step step) {
+    return derived.telling() == Statement.Telling.QUESTIONS
+        ? QUESTION
+        : step.reason() + step.condition().map(c -> " [" + c + "]").orElse("");
+  }
+
+  boolean showsSteps() {
+    return derived.telling() != Statement.Telling.ANSWER;
+  }
+
+  boolean hidesResults() {
+    return derived.telling() == Statement.Telling.BOXES;
+  }
+
+  /** The roots that were not taken, and why. */
+  List<String> rejected() {
+    return derived.derivation().outcome() instanceof Outcome.Solved solved
+        ? solved.rejected().stream()
+            .map(other -> "Not taken: " + Printer.print(other.root()) + ", " + other.why())
+            .toList()
+        : List.of();
+  }
+
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    if (showsSteps()) {
+      int number = 1;
+      for (Relation relation : derived.derivation().relations()) {
+        String words = relation.words().isEmpty() ? "" : "    (" + relation.words() + ")";
+        lines.add(numbered(number++, relation.equation().text()) + words);
+      }
+      for (Step step : derived.derivation().steps()) {
+        lines.add("  " + reason(step));
+        lines.add(numbered(step.number(), hidesResults() ? BLANK : step.after().text()));
+      }
+    }
+    lines.addAll(rejected());
+    if (!hidesResults()) {
+      lines.addAll(result());
+    }
+    return lines;
+  }
+
+  private static String numbered(int number, String text) {
+    return "(" + number + ") " + text;
+  }
+
+  private List<String> result() {
+    List<String> lines = new ArrayList<>();
+    derived
+        .value()
+        .ifPresent(
+            value -> {
+              lines.add(answer().text());
+              lines.add("  = " + Printer.print(value.inserted()));
+              String also =
+                  value
+                      .prefixed()
+                      .map(p -> " = " + ValueText.number(p, derived.writing()))
+                      .orElse("");
+              lines.add("  = " + ValueText.number(value.shown(), derived.writing()) + also);
+              lines.addAll(budget());
+            });
+    return lines;
+  }
+
+  /** The answer as an equation. */
+  Equation answer() {
+    Outcome.Solved solved = (Outcome.Solved) derived.derivation().outcome();
+    return new Equation(
+        new Expr.Name(new Span(0, 0), derived.derivation().unknown()), solved.answer());
+  }
+
+  /** What makes the value uncertain, as bars, and what to measure better. */
+  List<String> budget() {
+    List<Contribution> shares =
+        derived.value().map(Result.Evaluated::budget).orElse(List.of()).stream()
+            .filter(c -> c.share() >= NEGLIGIBLE)
+            .toList();
+    if (shares.size() < 2) {
+      return List.of();
+    }
+    int width = shares.stream().mapToInt(c -> c.source().length()).max().orElse(0);
+    List<String> lines = new ArrayList<>();
+    lines.add("What makes it uncertain (shares of the variance):");
+    shares.forEach(c -> lines.add("  " + bar(c, width)));
+    lines.add("To know it better, measure " + shares.get(0).source() + " better.");
+    return lines;
+  }
+
+  private static String bar(Contribution contribution, int width) {
+    int length = (int) Math.round(contribution.share() * BAR);
+    String name = contribution.source() + " ".repeat(width - contribution.source().length());
+    long percent = Math.round(contribution.share() * 100);
+    return name + " " + "█".repeat(length) + (length == 0 ? "▏" : "") + " " + percent + " %";
+  }
+}

@@ -1,0 +1,149 @@
+package plainscale.sheet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import plainscale.algebra.Budget;
+import plainscale.algebra.Derivation;
+import plainscale.algebra.Equation;
+import plainscale.algebra.Evaluator;
+import plainscale.algebra.Known;
+import plainscale.algebra.Outcome;
+import plainscale.algebra.Relation;
+import plainscale.algebra.Solver;
+import plainscale.notation.Expr;
+import plainscale.notation.Printer;
+import plainscale.notation.Problem;
+import plainscale.notation.ProblemException;
+import plainscale.notation.Span;
+import plainscale.notation.Statement;
+import plainscale.quantity.Quantity;
+
+/** What the relations of a sheet say about its unknowns: derivations, each made once in a wave. */
+final class Derivations {
+  private final Wave wave;
+  private final Map<String, Entry> entries;
+  private final Budget budget;
+  private final Map<String, Derivation> made = new HashMap<>();
+
+  Derivations(Wave wave, Map<String, Entry> entries, Budget budget) {
+    this.wave = wave;
+    this.entries = entries;
+    this.budget = budget;
+  }
+
+  /** The derivation of the unknown that a solving statement defines. */
+  Derivation of(Statement.Solve solve, String source) {
+    Derivation known = made.get(solve.unknown());
+    if (known == null) {
+      known = Solver.solve(relations(solve, source), solve.unknown(), known(solve), budget);
+      made.put(solve.unknown(), known);
+    }
+    return known;
+  }
+
+  private List<Relation> relations(Statement.Solve solve, String source) {
+    List<Relation> relations = new ArrayList<>();
+    for (Statement.Option name : solve.relations()) {
+      Entry entry = entries.get(name.text());
+      if (entry == null || !(entry.statement() instanceof Statement.Relation relation)) {
+        throw noRelation(name, source);
+      }
+      Equation equation = new Equation(relation.left(), relation.right());
+      relations.add(new Relation(relation.name(), equation, relation.description()));
+    }
+    return relations;
+  }
+
+  private ProblemException noRelation(Statement.Option name, String source) {
+    List<String> repairs = new ArrayList<>();
+    entries.values().stream()
+        .filter(entry -> entry.statement() instanceof Statement.Relation)
+        .limit(4)
+        .forEach(entry -> repairs.add(entry.name()));
+    if (repairs.isEmpty()) {
+      repairs.add("write it first: relation " + name.text() + ": … = …");
+    }
+    String sentence = "I know no relation “" + name.text() + "” in this sheet.";
+    return new ProblemException(
+        new Problem(Problem.Kind.NAME, sentence, source, name.span(), repairs));
+  }
+
+  private Known known(Statement.Solve solve) {
+    return new Known() {
+      @Override
+      public boolean isKnown(String name) {
+        return !name.equals(solve.unknown()) && wave.has(name);
+      }
+
+      @Override
+      public OptionalDouble value(String name) {
+        return isKnown(name) ? wave.number(name) : OptionalDouble.empty();
+      }
+    };
+  }
+
+  /** The value of the unknown by the answer of its derivation. */
+  Quantity value(Statement.Solve solve, String source) {
+    Derivation derivation = of(solve, source);
+    if (derivation.outcome() instanceof Outcome.Solved solved) {
+      return evaluated(solved.answer(), solve.span(), source);
+    }
+    throw unsolved(derivation, solve.span(), source);
+  }
+
+  /** The answer stands in no source, so what is wrong with it is told at the statement. */
+  private Quantity evaluated(Expr answer, Span span, String source) {
+    try {
+      return new Evaluator(source, wave, budget).evaluate(answer);
+    } catch (ProblemException e) {
+      Problem root = e.problems().get(0);
+      boolean placed = root.span().end() > root.span().start();
+      throw placed
+          ? e
+          : new ProblemException(
+              new Problem(root.kind(), root.sentence(), source, span, root.repairs()));
+    }
+  }
+
+  private static ProblemException unsolved(Derivation derivation, Span span, String source) {
+    return new ProblemException(
+        new Problem(Problem.Kind.VALUE, sentence(derivation), source, span, repairs(derivation)));
+  }
+
+  private static String sentence(Derivation derivation) {
+    String unknown = derivation.unknown();
+    Outcome outcome = derivation.outcome();
+    if (outcome instanceof Outcome.Free free) {
+      return "The relations are too few for “%s”: still free is %s."
+          .formatted(unknown, String.join(", ", free.names()));
+    }
+    if (outcome instanceof Outcome.Contradiction contradiction) {
+      return "The relations contradict each other: they lead to %s."
+          .formatted(contradiction.equation().text());
+    }
+    if (outcome instanceof Outcome.Cancelled) {
+      return "“%s” drops out: these relations say nothing about it.".formatted(unknown);
+    }
+    if (outcome instanceof Outcome.NoRealSolution none) {
+      return "There is no real solution: in step (%d) %s".formatted(none.step(), none.why());
+    }
+    if (outcome instanceof Outcome.Several several) {
+      List<String> answers = several.answers().stream().map(Printer::print).toList();
+      return "There are several answers for “%s”: %s."
+          .formatted(unknown, String.join(" and ", answers));
+    }
+    if (outcome instanceof Outcome.Bounded bounded) {
+      return "I did not find “%s”: %s".formatted(unknown, bounded.why());
+    }
+    return "I found no closed form for “%s”.".formatted(unknown);
+  }
+
+  private static List<String> repairs(Derivation derivation) {
+    return derivation.outcome() instanceof Outcome.Free free
+        ? List.of("give " + free.names().get(0) + " a value, or add a relation that contains it")
+        : List.of();
+  }
+}
