@@ -44,7 +44,7 @@ public final class Evaluator implements Expr.Visitor<Quantity> {
             literal
                 .unit()
                 .map(u -> measured(literal))
-                .orElseGet(() -> Quantity.number(literal.value())));
+                .orElseGet(() -> Quantity.literal(literal.value())));
   }
 
   private static Quantity measured(Expr.Literal literal) {
@@ -60,6 +60,11 @@ public final class Evaluator implements Expr.Visitor<Quantity> {
 
   @Override
   public Quantity negation(Expr.Negation negation) {
+    if (negation.operand() instanceof Expr.Literal literal) { // −40 °C is one reading
+      return literal(
+          new Expr.Literal(
+              negation.span(), literal.value().negate(), literal.after(), literal.exact()));
+    }
     Quantity operand = evaluate(negation.operand());
     return at(negation.span(), operand::negate);
   }

@@ -18,16 +18,20 @@ public record WorkedLesson(Lesson lesson, List<WorkedCell> cells) {
     Sheet sheet = new Sheet();
     List<WorkedCell> cells = new ArrayList<>();
     for (LessonCell cell : lesson.cells()) {
-      List<Result> results = cell instanceof LessonCell.Code ? run(sheet, cell) : List.of();
-      cells.add(new WorkedCell(cell, results));
+      cells.add(new WorkedCell(cell, List.of()));
+      if (cell instanceof LessonCell.Code) {
+        Run run = sheet.run(cell.id(), cell.source());
+        show(cells, cell.id(), run.results());
+        run.updates().forEach(update -> show(cells, update.cellId(), update.results()));
+      }
       progress.accept(cells.size());
     }
     return new WorkedLesson(lesson, cells);
   }
 
-  private static List<Result> run(Sheet sheet, LessonCell cell) {
-    Run run = sheet.run(cell.id(), cell.source());
-    return run.results();
+  /** What a later cell changes shows in the earlier ones too, as it does in a notebook. */
+  private static void show(List<WorkedCell> cells, String id, List<Result> results) {
+    cells.replaceAll(c -> c.cell().id().equals(id) ? new WorkedCell(c.cell(), results) : c);
   }
 
   /** How many mistakes the cells showed. */

@@ -1,6 +1,5 @@
 package plainscale.magnitude;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -97,10 +96,5 @@ public record Alignment(List<Row> rows, boolean aligned) {
         .mapToInt(line -> Run.text(line.part()).length())
         .max()
         .orElse(0);
-  }
-
-  /** Digits of one number alone, broken by the same rule. */
-  public static List<Line> lines(Digits digits) {
-    return new ArrayList<>(of(List.of(digits)).rows().get(0).lines());
   }
 }

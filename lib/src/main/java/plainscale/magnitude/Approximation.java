@@ -8,8 +8,8 @@ import java.math.RoundingMode;
  * A round number near another: "nearly 9 trillion" for 8.68E+12. The rule (common practice, no
  * source): one figure where that is off by at most a tenth, else two; "about" when it is off by at
  * most a hundredth, "nearly" when the number is less than the round one, "just over" when it is
- * more; and where the figures that were asked for are off by more than a tenth, the two round
- * numbers around it.
+ * more (a negative number is "about" in all three cases); and where the figures that were asked for
+ * are off by more than a tenth, the two round numbers around it.
  */
 public record Approximation(Kind kind, BigDecimal round, BigDecimal upper) {
 
@@ -38,6 +38,10 @@ public record Approximation(Kind kind, BigDecimal round, BigDecimal upper) {
     }
     BigDecimal off = value.abs().subtract(round.abs());
     if (isWithin(off, HUNDREDTH, round)) {
+      return new Approximation(Kind.ABOUT, round, round);
+    }
+    boolean negative = value.signum() < 0; // "just over −5" is not clear
+    if (isWithin(off, TENTH, round) && negative) {
       return new Approximation(Kind.ABOUT, round, round);
     }
     if (isWithin(off, TENTH, round)) {

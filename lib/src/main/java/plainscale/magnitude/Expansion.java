@@ -14,8 +14,11 @@ public record Expansion(BigDecimal value, List<Step> steps) {
   /** A number of more places than this is not expanded: nobody fills in so many zeros. */
   public static final int MOST_PLACES = 100;
 
-  /** An empty place, to be filled with a zero or a digit. */
+  /** A place for a digit that is to be found. */
   public static final String BOX = "\u2610";
+
+  /** A place that is empty before it is filled with a zero. */
+  public static final String EMPTY = "_";
 
   private static final int FEWEST_TO_GROUP = 4;
 
@@ -86,7 +89,7 @@ public record Expansion(BigDecimal value, List<Step> steps) {
       for (Run run : runs) {
         boolean zeros = run.role() == Role.PLACEHOLDER || run.role() == Role.LEADING_ZERO;
         if (run.role() != Role.SEPARATOR) {
-          text.append(empty && zeros ? BOX.repeat(run.text().length()) : run.text());
+          text.append(empty && zeros ? EMPTY.repeat(run.text().length()) : run.text());
         }
       }
       return text.toString();

@@ -37,7 +37,15 @@ final class Groups {
       }
       groups.add(new Group(fraction ? filled(part) : part, name.get()));
     }
-    return groups.size() > 1 ? groups : List.of();
+    return groups.size() > 1 ? signed(groups, digits) : List.of();
+  }
+
+  private static List<Group> signed(List<Group> groups, Digits digits) {
+    if (digits.value().signum() < 0) {
+      Group first = groups.get(0);
+      groups.set(0, new Group(DigitWriter.MINUS + first.digits(), first.name()));
+    }
+    return groups;
   }
 
   /** 53 at the end of a fraction is read as 530 of the smaller part. */

@@ -43,8 +43,8 @@ public record Perspective(Rule rule, BigDecimal times, String phrase, String sou
       return count.compareTo(size.multiply(FEWEST_TIMES)) >= 0;
     }
 
-    Perspective of(BigDecimal count) {
-      BigDecimal times = Figures.quotient(count, size, Math.min(MOST_FIGURES, count.precision()));
+    Perspective of(BigDecimal count, int figures) {
+      BigDecimal times = Figures.quotient(count, size, Math.min(MOST_FIGURES, figures));
       return new Perspective(rule, times, phrase, source);
     }
   }
@@ -54,29 +54,34 @@ public record Perspective(Rule rule, BigDecimal times, String phrase, String sou
           .map(Perspective::yardstick)
           .toList();
 
-  /** The first rule that turns the count into a number from 2 to a million. */
+  /** The first rule that turns the count into a number from 2 to a million, to three figures. */
   public static Optional<Perspective> of(BigDecimal count) {
+    return of(count, count.precision());
+  }
+
+  /** The same for a count that is not rounded yet and has so many figures. */
+  public static Optional<Perspective> of(BigDecimal count, int figures) {
     return Arrays.stream(Rule.values())
         .flatMap(rule -> yardsticks(rule).filter(y -> y.suits(count)))
         .findFirst()
-        .map(y -> y.of(count));
+        .map(y -> y.of(count, figures));
   }
 
-  /** One line for each rule that can be used. */
-  public static List<Perspective> all(BigDecimal count) {
-    return Arrays.stream(Rule.values()).flatMap(rule -> of(count, rule).stream()).toList();
+  /** The line that a rule gives when it is asked for, for a rounded count. */
+  public static Optional<Perspective> of(BigDecimal count, Rule rule) {
+    return of(count, count.precision(), rule);
   }
 
   /**
    * The line that a rule gives when it is asked for: by the first yardstick that suits, else by the
    * largest, even if that is more than a million times too small. None for less than two of them.
    */
-  public static Optional<Perspective> of(BigDecimal count, Rule rule) {
+  public static Optional<Perspective> of(BigDecimal count, int figures, Rule rule) {
     return yardsticks(rule)
         .filter(y -> y.suits(count))
         .findFirst()
         .or(() -> yardsticks(rule).filter(y -> y.isPassed(count)).findFirst())
-        .map(y -> y.of(count));
+        .map(y -> y.of(count, figures));
   }
 
   private static Stream<Yardstick> yardsticks(Rule rule) {

@@ -2,7 +2,6 @@ package plainscale.magnitude;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.OptionalLong;
 
 /**
  * Scientific form: 8.7 × 10¹² has the mantissa 8.7 and the exponent 12. The mantissa carries all
@@ -25,14 +24,6 @@ public record PowerOfTen(BigDecimal mantissa, long exponent) {
     int figures = value.precision();
     return new PowerOfTen(
         new BigDecimal(value.unscaledValue(), figures - 1), figures - 1L - value.scale());
-  }
-
-  /**
-   * The order of magnitude, defined as floor(log₁₀|x|): 999 has 2, 1000 has 3, 0.02 has −2. Zero
-   * has none.
-   */
-  public OptionalLong order() {
-    return mantissa.signum() == 0 ? OptionalLong.empty() : OptionalLong.of(exponent);
   }
 
   /** log₁₀|x| as a position on a ruler, good to about 15 figures; minus infinity for zero. */

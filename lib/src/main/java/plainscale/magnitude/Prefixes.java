@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import javax.measure.MetricPrefix;
 
 /**
@@ -26,12 +25,6 @@ public final class Prefixes {
   /** All prefixes, the largest first. */
   public static List<Prefix> all() {
     return ALL;
-  }
-
-  /** The prefix with this symbol; micro answers to both µ (U+00B5) and μ (U+03BC). */
-  public static Optional<Prefix> bySymbol(String symbol) {
-    String wanted = symbol.equals("\u03bc") ? "\u00b5" : symbol;
-    return ALL.stream().filter(p -> p.symbol().equals(wanted)).findFirst();
   }
 
   /**

@@ -35,7 +35,12 @@ public record Format(
     /** The order of magnitude. */
     ORDERS,
     /** About, nearly, just over a round number. */
-    ROUGHLY
+    ROUGHLY;
+
+    /** Whether words belong to the form already. */
+    public boolean isWorded() {
+      return this == PARTS || this == ORDERS || this == ROUGHLY;
+    }
   }
 
   /** The unit asked for. */

@@ -3,9 +3,12 @@ package plainscale.notation;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import plainscale.text.Near;
 import plainscale.units.UnitOfMeasure;
+import plainscale.units.UnitTable;
 
 /**
  * What follows a value and says how to show it: {@code { "in" ( form | unit ) | "to" number
@@ -53,17 +56,39 @@ final class FormatParser {
     Format.Style form = token.type() == Token.Type.NAME ? FORMS.get(token.text()) : null;
     if (form != null) {
       tokens.next();
-      style = form;
+      choose(form);
     } else if (token.isWord("full") && tokens.peek(1).isWord("words")) {
       tokens.next();
       tokens.next();
-      style = Format.Style.FULL_WORDS;
+      choose(Format.Style.FULL_WORDS);
     } else {
+      refuseMisspelledForm(token);
       unit = units.untilEnd(ENDS);
       return;
     }
     while (tokens.peek().type() == Token.Type.NAME && !ENDS.contains(tokens.peek().text())) {
       wording.add(option(tokens));
+    }
+  }
+
+  /** {@code roughly in words de}: the words of a form that is worded anyway. */
+  private void choose(Format.Style form) {
+    boolean worded = form == Format.Style.WORDS && style.isWorded();
+    style = worded ? style : form;
+  }
+
+  /** {@code in word}, {@code in orders}: nearer to a form than to a unit. */
+  private void refuseMisspelledForm(Token token) {
+    String text = token.text();
+    if (token.type() != Token.Type.NAME || UnitTable.standard().find(text).isPresent()) {
+      return;
+    }
+    List<String> near = Near.to(text.toLowerCase(Locale.ROOT), FORMS.keySet(), 2);
+    if (!near.isEmpty() || text.equals("full")) {
+      List<String> repairs = new ArrayList<>(near.stream().map(w -> "in " + w).toList());
+      repairs.add("in full words");
+      throw tokens.fault(
+          Problem.Kind.SYNTAX, "I know no form “" + text + "”.", token.span(), repairs);
     }
   }
 

@@ -23,7 +23,7 @@ public final class Keywords {
               + " orders");
 
   /** Words that follow a formula in a statement. */
-  public static final Set<String> ENDS_FORMULA = Set.copyOf(words("in to with by roughly for"));
+  public static final Set<String> ENDS_FORMULA = Set.copyOf(words("in to with by roughly for and"));
 
   /** Words inside a statement. */
   public static final List<String> INNER =

@@ -81,6 +81,9 @@ final class StatementParser {
       return tokens.fault(
           "A line holds one statement.", token.span(), "begin a new line instead of ;");
     }
+    if (tokens.afterString()) {
+      return tokens.fault("The words in quotation marks come last.", token.span());
+    }
     return tokens.fault("I do not understand the line from here on.", token.span());
   }
 
@@ -136,7 +139,9 @@ final class StatementParser {
     Token second = tokens.peek(1);
     boolean suspicious =
         first.type() == Token.Type.NAME
-            && (second.type() == Token.Type.NAME || second.type() == Token.Type.STRING);
+            && (second.type() == Token.Type.NAME
+                || second.type() == Token.Type.STRING
+                || second.type() == Token.Type.NUMBER);
     boolean known =
         names.isQuantity(Greek.normal(first.text())) || Functions.find(first.text()).isPresent();
     if (!suspicious || known) {
@@ -175,6 +180,10 @@ final class StatementParser {
             "At most six quantities go together.", tokens.last(), "take some of them away");
       }
     } while (tokens.acceptWord("with"));
+    Token next = tokens.peek();
+    if (next.is(",") || next.isWord("and")) {
+      throw tokens.fault("Between the quantities stands “with”.", next.span(), "a with b");
+    }
     return sides;
   }
 

@@ -64,6 +64,11 @@ final class Tokens {
     return peek().type() == Token.Type.END;
   }
 
+  /** Whether the last token that was read is a text in quotation marks. */
+  boolean afterString() {
+    return at > 0 && tokens.get(at - 1).type() == Token.Type.STRING;
+  }
+
   /** The place after the last token that was read. */
   Span last() {
     return at == 0 ? peek().span() : tokens.get(at - 1).span();

@@ -12,6 +12,7 @@ import plainscale.magnitude.Writing;
  * is rounded already; label and unit may be empty.
  */
 public record Mark(String label, BigDecimal value, String unit) {
+  private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
   private static final char NO_BREAK_SPACE = '\u00a0';
   private static final int LONGEST_NAME = 240;
 
@@ -62,7 +63,11 @@ public record Mark(String label, BigDecimal value, String unit) {
   /** Whether the words say more than the power of ten or the digits do. */
   boolean hasWords(Writing writing) {
     Spelling words = spelling(writing);
-    return words.inWords() && !words.text().equals(Digits.of(value, writing.digits()).text());
+    boolean everyday = // 0.14 is clearer than "14 hundredths"
+        value.abs().compareTo(BigDecimal.ONE) < 0 && value.abs().compareTo(HUNDREDTH) >= 0;
+    return !everyday
+        && words.inWords()
+        && !words.text().equals(Digits.of(value, writing.digits()).text());
   }
 
   /** One clause for a text alternative: label, digits to copy, words. */

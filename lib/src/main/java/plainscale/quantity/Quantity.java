@@ -60,6 +60,18 @@ public final class Quantity {
     return new Quantity(value, Kind.NUMBER, Uncertainty.NONE, Figures.EXACT, null);
   }
 
+  /**
+   * An exact plain number that is shown as it was written: 4.70E+13 with three figures, 0.50 with
+   * two. What is computed from it is exact.
+   */
+  public static Quantity literal(BigDecimal value) {
+    BigDecimal inRange = Decimals.inRange(value);
+    Shown shown = new Shown(value, null, UnitOfMeasure.ONE);
+    boolean whole = value.scale() == 0;
+    return new Quantity(
+        inRange, Kind.NUMBER, Uncertainty.NONE, Figures.EXACT, null, whole ? null : shown);
+  }
+
   /** An exact amount of a unit. */
   public static Quantity exact(BigDecimal value, UnitOfMeasure unit) {
     return new Quantity(unit.toCoherent(value), unit.kind(), Uncertainty.NONE, Figures.EXACT, unit);
@@ -150,7 +162,7 @@ public final class Quantity {
    * in kelvins.
    */
   public Quantity in(UnitOfMeasure other) {
-    if (other.equals(unit)) {
+    if (other.equals(unit) || (asWritten != null && other.equals(displayUnit()))) {
       return this;
     }
     if (!kind.equals(other.kind())) {

@@ -1,6 +1,7 @@
 package plainscale.render;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Digits;
 import plainscale.magnitude.Spelling;
@@ -45,6 +46,7 @@ final class ContrastHtml {
         + PLAIN_TABLE.formatted(ratio())
         + text.share().map(this::paragraph).orElse("")
         + text.perspective().map(this::paragraph).orElse("")
+        + text.remarks().stream().map(this::paragraph).collect(Collectors.joining())
         + medium.pictures().apply(Scenes.ruler(contrast))
         + "</div>";
   }

@@ -103,6 +103,14 @@ final class ContrastText {
     return written.equals(digits().text()) ? Optional.empty() : Optional.of(written);
   }
 
+  /** What a reader should know about the comparison. */
+  List<String> remarks() {
+    return contrast.remarks().stream()
+        .sorted()
+        .map(remark -> phrases.say("remark." + remark))
+        .toList();
+  }
+
   String ratioLabel() {
     return phrases.say("ratio");
   }

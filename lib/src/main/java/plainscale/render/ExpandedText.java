@@ -2,6 +2,7 @@ package plainscale.render;
 
 import plainscale.magnitude.Expansion;
 import plainscale.magnitude.Writing;
+import plainscale.quantity.Shown;
 import plainscale.sheet.Result;
 
 /** The sentence of a step, and what stands there after it. */
@@ -13,6 +14,14 @@ final class ExpandedText {
   }
 
   static String after(Expansion.Step step, Result.Expanded expanded) {
-    return expanded.boxes() && step.rule() != Expansion.Rule.WRITE ? step.blank() : step.after();
+    if (expanded.boxes() && step.rule() != Expansion.Rule.WRITE) {
+      return step.blank();
+    }
+    Shown shown = expanded.side().shown();
+    return switch (step.rule()) {
+      case READ -> ValueWords.of(shown, false, expanded.writing()).text();
+      case SPELL -> ValueWords.spelled(shown, expanded.writing()).text();
+      default -> step.after();
+    };
   }
 }

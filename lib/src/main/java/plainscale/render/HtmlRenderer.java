@@ -16,6 +16,9 @@ final class HtmlRenderer implements Result.Visitor<String> {
   private static final String CELL =
       "<td style=\"text-align:left;vertical-align:middle;padding:0.2em 0.8em 0.2em 0\">";
 
+  private static final String PLAIN_TABLE =
+      "<table style=\"border:none;margin:0\"><tbody>%s</tbody></table>";
+
   private final Medium medium;
 
   HtmlRenderer(Medium medium) {
@@ -66,7 +69,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
     List<String> lines = WrittenText.lines(number);
     return "<div class=\"ps-written\">"
         + label(written.label(), number.writing())
-        + table(digits)
+        + PLAIN_TABLE.formatted(digits)
         + "<p><b>"
         + medium.words().apply(lines.get(0))
         + "</b>"

@@ -76,6 +76,7 @@ final class TextRenderer implements Result.Visitor<String> {
     DigitsText.lines(text.digits(), power).forEach(line -> lines.add("  " + line));
     text.share().ifPresent(lines::add);
     text.perspective().ifPresent(lines::add);
+    lines.addAll(text.remarks());
     return under(contrast.title(), lines).replaceAll("(?m)\\h+$", "");
   }
 

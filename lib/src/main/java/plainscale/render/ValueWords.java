@@ -30,7 +30,7 @@ final class ValueWords {
     BigDecimal value = number.shown().value();
     return switch (number.style()) {
       case NUMBER, DIGITS, WORDS -> of(number.shown(), number.exact(), number.writing());
-      case FULL_WORDS -> withUnit(words.spelled(value), number.shown(), number.writing());
+      case FULL_WORDS -> spelled(number.shown(), number.writing());
       case PARTS -> new Spelling(Parts.of(value).text(words), Optional.empty());
       case ORDERS -> new Spelling(order(number), Optional.empty());
       case ROUGHLY -> roughly(number);
@@ -41,6 +41,11 @@ final class ValueWords {
   static Spelling of(Shown shown, boolean exact, Writing writing) {
     BigDecimal value = exact ? shown.value().stripTrailingZeros() : shown.value();
     return withUnit(writing.words().mixed(value), shown, writing);
+  }
+
+  /** All in words, with the unit. */
+  static Spelling spelled(Shown shown, Writing writing) {
+    return withUnit(writing.words().spelled(shown.value()), shown, writing);
   }
 
   private static String order(Result.Numeral number) {

@@ -31,7 +31,7 @@ final class WrittenText {
   }
 
   private static List<String> spelled(Result.Numeral number) {
-    Spelling full = number.writing().words().spelled(number.shown().value());
+    Spelling full = ValueWords.spelled(number.shown(), number.writing());
     return full.inWords() ? List.of(full.text()) : List.of();
   }
 

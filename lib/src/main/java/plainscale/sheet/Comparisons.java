@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,7 @@ import plainscale.magnitude.Landmark;
 import plainscale.magnitude.Landmarks;
 import plainscale.magnitude.Perspective;
 import plainscale.magnitude.Ratio;
+import plainscale.magnitude.Writing;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
 import plainscale.notation.Printer;
@@ -34,6 +36,7 @@ import plainscale.units.UnitOfMeasure;
 /** Numbers beside other numbers: contrasts, landmarks, pictures of scale; and the way to digits. */
 final class Comparisons {
   private static final int EXACT_RATIO = 3;
+  private static final BigDecimal TWO = BigDecimal.valueOf(2);
   private static final int LANDMARKS_EACH = 2;
   private static final int NEIGHBOUR_FIGURES = 2;
   private static final int LANDMARK_FIGURES = 3;
@@ -53,16 +56,53 @@ final class Comparisons {
     List<Quantity> values = values(contrast.sides(), contrast.span());
     Format format = inOneUnit(contrast.format(), values);
     List<Result.Side> sides = sides(contrast.sides(), values, format);
-    Shown times = at(contrast.span(), () -> times(values, format));
-    Ratio ratio = ratio(sides, times);
-    boolean counts = values.get(0).kind().isNumber();
-    Perspective line = line(contrast, counts ? largest(sides) : ratio.value());
+    Quantity quotient = at(contrast.span(), () -> quotient(values));
+    Shown times = times(quotient, format);
+    Perspective line = line(contrast, pictured(values, sides, quotient, times));
     return new Result.Contrasted(
-        contrast.description(), sides, times, ratio, line, showing.writing());
+        contrast.description(),
+        sides,
+        times,
+        ratio(sides, times),
+        line,
+        remarks(contrast, sides, times, line),
+        showing.writing(format));
+  }
+
+  /** What the line of perspective is about: the largest of counts, else the ratio. */
+  private static Pictured pictured(
+      List<Quantity> values, List<Result.Side> sides, Quantity quotient, Shown times) {
+    return values.get(0).kind().isNumber()
+        ? new Pictured(largest(values).value(), largestOf(sides).precision())
+        : new Pictured(quotient.value(), times.value().precision());
+  }
+
+  /** A number that is not rounded yet, and how many figures it has. */
+  private record Pictured(BigDecimal number, int figures) {}
+
+  private static Set<Result.Contrasted.Remark> remarks(
+      Statement.Contrast contrast,
+      List<Result.Side> sides,
+      Shown times,
+      @Nullable Perspective line) {
+    Set<Result.Contrasted.Remark> remarks = EnumSet.noneOf(Result.Contrasted.Remark.class);
+    if (sides.stream().anyMatch(side -> side.shown().value().signum() < 0)) {
+      remarks.add(Result.Contrasted.Remark.SIZES);
+    }
+    BigDecimal doubt = times.uncertainty().orElse(BigDecimal.ZERO).multiply(TWO);
+    if (doubt.compareTo(times.value()) >= 0) {
+      remarks.add(Result.Contrasted.Remark.UNCERTAIN);
+    } else if (doubt.signum() > 0 && times.value().subtract(BigDecimal.ONE).compareTo(doubt) <= 0) {
+      remarks.add(Result.Contrasted.Remark.EQUAL);
+    }
+    if (contrast.rule().isPresent() && line == null) {
+      remarks.add(Result.Contrasted.Remark.RULE);
+    }
+    return remarks;
   }
 
   private static Ratio ratio(List<Result.Side> sides, Shown times) {
-    return new Ratio(largest(sides), smallest(sides), times.value());
+    return new Ratio(largestOf(sides), smallestOf(sides), times.value());
   }
 
   private <T> T at(Span span, java.util.function.Supplier<T> operation) {
@@ -106,6 +146,9 @@ final class Comparisons {
    */
   private static Format inOneUnit(Format format, List<Quantity> values) {
     Quantity first = values.get(0);
+    if (first.kind().isNumber() && format.unit().isEmpty()) {
+      return format.with(UnitOfMeasure.ONE); // 3 % and 50 % are compared as numbers
+    }
     Optional<UnitOfMeasure> common =
         first
             .unit()
@@ -130,36 +173,48 @@ final class Comparisons {
     return sides;
   }
 
-  /**
-   * From the unrounded values, since rounding is done once; of exact numbers three figures are
-   * enough.
-   */
-  private static Shown times(List<Quantity> values, Format format) {
-    List<Quantity> sizes = values.stream().map(Comparisons::size).toList();
-    Quantity times =
-        sizes.stream()
-            .max(Comparator.comparing(Quantity::value))
-            .orElseThrow()
-            .over(sizes.stream().min(Comparator.comparing(Quantity::value)).orElseThrow());
-    boolean exact = times.figures().exact() && times.uncertainty().derivatives().isEmpty();
-    if (format.figures() > 0 || exact) {
-      return times.shown(format.figures() > 0 ? format.figures() : EXACT_RATIO);
+  /** From the unrounded values, since rounding is done once. */
+  private static Quantity quotient(List<Quantity> values) {
+    return largest(values).over(smallest(values));
+  }
+
+  private static Quantity largest(List<Quantity> values) {
+    return values.stream()
+        .map(Comparisons::size)
+        .max(Comparator.comparing(Quantity::value))
+        .orElseThrow();
+  }
+
+  private static Quantity smallest(List<Quantity> values) {
+    return values.stream()
+        .map(Comparisons::size)
+        .min(Comparator.comparing(Quantity::value))
+        .orElseThrow();
+  }
+
+  /** Of exact numbers the ratio is exact if it is short, else three figures are enough. */
+  private static Shown times(Quantity quotient, Format format) {
+    if (format.figures() > 0) {
+      return quotient.shown(format.figures());
     }
-    return times.shown();
+    Shown shown = quotient.shown();
+    boolean exact = quotient.figures().exact() && quotient.uncertainty().derivatives().isEmpty();
+    boolean brief = shown.value().stripTrailingZeros().precision() <= EXACT_RATIO;
+    return exact && !brief ? quotient.shown(EXACT_RATIO) : shown;
   }
 
   private static Quantity size(Quantity value) {
     return value.in(Kinds.of(value.kind()).unit()).apply(ElementaryFunction.ABS);
   }
 
-  private static BigDecimal largest(List<Result.Side> sides) {
+  private static BigDecimal largestOf(List<Result.Side> sides) {
     return sides.stream()
         .map(s -> s.shown().value().abs())
         .max(Comparator.naturalOrder())
         .orElseThrow();
   }
 
-  private static BigDecimal smallest(List<Result.Side> sides) {
+  private static BigDecimal smallestOf(List<Result.Side> sides) {
     return sides.stream()
         .map(s -> s.shown().value().abs())
         .min(Comparator.naturalOrder())
@@ -167,33 +222,29 @@ final class Comparisons {
   }
 
   /** The line by the rule that was asked for, else by the first that fits. */
-  private @Nullable Perspective line(Statement.Contrast contrast, BigDecimal number) {
-    return contrast
-        .rule()
-        .map(option -> line(option, number))
-        .orElseGet(() -> Perspective.of(number).orElse(null));
+  private @Nullable Perspective line(Statement.Contrast contrast, Pictured pictured) {
+    Optional<Perspective> line =
+        contrast
+            .rule()
+            .map(o -> Perspective.of(pictured.number(), pictured.figures(), rule(o, pictured)))
+            .orElseGet(() -> Perspective.of(pictured.number(), pictured.figures()));
+    return line.orElse(null);
   }
 
-  private Perspective line(Statement.Option option, BigDecimal number) {
-    return rule(option)
-        .flatMap(rule -> Perspective.of(number, rule))
-        .orElseThrow(() -> noLine(option, number));
-  }
-
-  private static Optional<Perspective.Rule> rule(Statement.Option option) {
+  private Perspective.Rule rule(Statement.Option option, Pictured pictured) {
     return Arrays.stream(Perspective.Rule.values())
         .filter(rule -> word(rule).equals(option.text()))
-        .findFirst();
+        .findFirst()
+        .orElseThrow(() -> noRule(option, pictured));
   }
 
-  private ProblemException noLine(Statement.Option option, BigDecimal number) {
-    String sentence =
-        rule(option).isPresent()
-            ? "The rule “%s” does not make this number graspable.".formatted(option.text())
-            : "I know no rule of perspective “%s”.".formatted(option.text());
-    List<String> repairs = new ArrayList<>();
-    Perspective.all(number).forEach(line -> repairs.add("by " + word(line.rule())));
-    repairs.add("leave “by” out");
+  private ProblemException noRule(Statement.Option option, Pictured pictured) {
+    List<String> repairs =
+        Arrays.stream(Perspective.Rule.values())
+            .filter(rule -> Perspective.of(pictured.number(), 1, rule).isPresent())
+            .map(rule -> "by " + word(rule))
+            .toList();
+    String sentence = "I know no rule of perspective “%s”.".formatted(option.text());
     return showing.problem(Problem.Kind.NAME, sentence, option.span(), repairs);
   }
 
@@ -214,7 +265,7 @@ final class Comparisons {
         side,
         found.below().stream().map(l -> neighbour(l, value, unit)).toList(),
         found.above().stream().map(l -> neighbour(l, value, unit)).toList(),
-        showing.writing());
+        showing.writing(near.format()));
   }
 
   private static String nothingNear(Quantity value) {
@@ -261,8 +312,9 @@ final class Comparisons {
   Result expand(Statement.Expand expand) {
     Result.Side side = described(expand.value(), expand.format(), expand.description());
     try {
-      Expansion expansion = Expansion.of(side.shown().value(), showing.writing());
-      return new Result.Expanded(side, expansion, expand.boxes(), showing.writing());
+      Writing writing = showing.writing(expand.format());
+      Expansion expansion = Expansion.of(side.shown().value(), writing);
+      return new Result.Expanded(side, expansion, expand.boxes(), writing);
     } catch (IllegalArgumentException tooLong) {
       String sentence = String.valueOf(tooLong.getMessage());
       throw showing.problem(Problem.Kind.LIMIT, sentence, expand.value().span(), List.of());
@@ -274,7 +326,7 @@ final class Comparisons {
     List<Quantity> values = values(picture.sides(), picture.span());
     Format format = inOneUnit(picture.format(), values);
     List<Result.Side> sides = sides(picture.sides(), values, format);
-    Shown times = at(picture.span(), () -> times(values, format));
+    Shown times = times(at(picture.span(), () -> quotient(values)), format);
     if (picture.drawing() == Statement.Drawing.SQUARES) {
       refuseTooFar(picture, sides);
     }
@@ -289,7 +341,7 @@ final class Comparisons {
         sides,
         landmarks,
         sides.size() > 1 ? ratio(sides, times) : null,
-        showing.writing());
+        showing.writing(format));
   }
 
   private void refuseOtherNumber(Statement.Picture picture) {
@@ -312,7 +364,7 @@ final class Comparisons {
   }
 
   private void refuseTooFar(Statement.Picture picture, List<Result.Side> sides) {
-    if (Ratio.of(largest(sides), smallest(sides), 1).value().compareTo(MOST_NESTED) > 0) {
+    if (Ratio.of(largestOf(sides), smallestOf(sides), 1).value().compareTo(MOST_NESTED) > 0) {
       String sentence = "The two are too far apart for squares within squares.";
       String repair =
           "ruler %s with %s"

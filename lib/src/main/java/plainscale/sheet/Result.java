@@ -3,6 +3,7 @@ package plainscale.sheet;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import plainscale.algebra.Derivation;
 import plainscale.algebra.Equation;
@@ -67,11 +68,25 @@ public sealed interface Result {
       Shown times,
       Ratio ratio,
       @Nullable Perspective line,
+      Set<Remark> remarks,
       Writing writing)
       implements Result {
     /** Keeps its own copy of the sides. */
     public Contrasted {
       sides = List.copyOf(sides);
+      remarks = Set.copyOf(remarks);
+    }
+
+    /** What a reader should know about the comparison. */
+    public enum Remark {
+      /** Signs were left out. */
+      SIZES,
+      /** The ratio may be one. */
+      EQUAL,
+      /** The ratio is hardly known. */
+      UNCERTAIN,
+      /** The rule of perspective that was asked for does not fit. */
+      RULE
     }
 
     /** Whether they are plain numbers, things that can be counted one by one. */

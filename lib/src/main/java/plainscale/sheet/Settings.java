@@ -1,5 +1,6 @@
 package plainscale.sheet;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -106,7 +107,7 @@ record Settings(Constants constants, Writing writing) {
   private static ProblemException unknownLocale(
       Statement.Option option, String source, String before) {
     List<String> known = Arrays.stream(Language.values()).map(Language::tag).toList();
-    List<String> near = Near.to(option.text(), known, 2);
+    List<String> near = near(option.text(), known, before.startsWith("in"));
     String sentence =
         "I have no number words for “%s”; I know %s."
             .formatted(option.text(), String.join(", ", known));
@@ -114,6 +115,25 @@ record Settings(Constants constants, Writing writing) {
         (near.isEmpty() ? known.subList(0, 1) : near).stream().map(t -> before + t).toList();
     return new ProblemException(
         new Problem(Problem.Kind.NAME, sentence, source, option.span(), repairs));
+  }
+
+  /** The tags of a language that is called by its name, else tags and scales that look alike. */
+  private static List<String> near(String text, List<String> tags, boolean scalesToo) {
+    List<String> named =
+        Arrays.stream(Language.values())
+            .filter(language -> isCalled(language.locale(), text))
+            .map(Language::tag)
+            .toList();
+    List<String> known = new ArrayList<>(tags);
+    if (scalesToo) {
+      known.addAll(Keywords.choices(Statement.Setting.SCALE));
+    }
+    return named.isEmpty() ? Near.to(text, known, 2) : named;
+  }
+
+  private static boolean isCalled(Locale locale, String text) {
+    return locale.getDisplayLanguage(Locale.ENGLISH).equalsIgnoreCase(text)
+        || locale.getDisplayLanguage(locale).equalsIgnoreCase(text);
   }
 
   /** What a choice means, in a sentence. */

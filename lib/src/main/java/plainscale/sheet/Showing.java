@@ -1,5 +1,7 @@
 package plainscale.sheet;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import plainscale.algebra.Evaluator;
@@ -40,10 +42,8 @@ record Showing(String source, Wave wave, SheetNames names, Settings settings) {
   /** A number in a form other than the usual one. */
   Result.Numeral number(Quantity value, Format format, Span span) {
     refuseWithoutForm(value, format.style(), span);
-    // What rounds by itself starts from all the figures that there are.
-    boolean roughly = format.style() == Format.Style.ROUGHLY;
-    Shown shown = written(value, roughly ? format.to(0) : format, span);
-    Writing chosen = Settings.chosen(writing(), format.wording(), source);
+    Shown shown = written(value, suited(format), span);
+    Writing chosen = writing(format);
     return new Result.Numeral(
         shown,
         shown.unit().fromCoherent(value.value()),
@@ -51,6 +51,20 @@ record Showing(String source, Wave wave, SheetNames names, Settings settings) {
         format.figures(),
         format.style(),
         chosen);
+  }
+
+  /** What rounds by itself starts from all figures; a share is of one, not of a hundred. */
+  private static Format suited(Format format) {
+    return switch (format.style()) {
+      case ROUGHLY -> format.to(0);
+      case PARTS -> format.with(UnitOfMeasure.ONE);
+      default -> format;
+    };
+  }
+
+  /** How numbers are written where a language or a scale was asked for. */
+  Writing writing(Format format) {
+    return Settings.chosen(writing(), format.wording(), source);
   }
 
   private void refuseWithoutForm(Quantity value, Format.Style style, Span span) {
@@ -84,11 +98,15 @@ record Showing(String source, Wave wave, SheetNames names, Settings settings) {
         : names.constants().find(name).map(Constant::meaning).orElse("");
   }
 
-  /** A labelled value in the unit of the format, else its own, else the one that reads best. */
+  /**
+   * A labelled value in the unit of the format, else its own, else the one that reads best; a share
+   * as a number, a temperature in kelvins, since factors have no meaning else.
+   */
   Result.Side side(Expr expr, Format format) {
     Quantity value = value(expr);
     Shown plain = written(value, inUnit(format, value), expr.span());
-    boolean chosen = format.unit().isPresent() || value.unit().isPresent();
+    boolean chosen =
+        !value.kind().isNumber() && (format.unit().isPresent() || value.unit().isPresent());
     Shown shown = chosen ? plain : PrefixedForm.of(plain).orElse(plain);
     return new Result.Side(label(expr, ""), shown, isExact(value, shown));
   }
@@ -96,8 +114,19 @@ record Showing(String source, Wave wave, SheetNames names, Settings settings) {
   /** As {@link #shown}, but an exact whole number has all its zeros as figures. */
   Shown written(Quantity value, Format format, Span span) {
     Shown shown = shown(value, format, span);
+    if (shown.uncertainty().isPresent()) {
+      return toThePlaceOfDoubt(shown);
+    }
     boolean zeros = shown.value().scale() < 0 && isExact(value, shown);
     return zeros ? new Shown(shown.value().setScale(0), null, shown.unit()) : shown;
+  }
+
+  /** 96 400 ± 1300 has three figures, though it is written with five digits. */
+  private static Shown toThePlaceOfDoubt(Shown shown) {
+    BigDecimal doubt = shown.uncertainty().orElseThrow().stripTrailingZeros();
+    BigDecimal kept = shown.value().setScale(doubt.scale(), RoundingMode.HALF_EVEN);
+    boolean same = kept.compareTo(shown.value()) == 0 && kept.scale() < shown.value().scale();
+    return same ? new Shown(kept, doubt, shown.unit()) : shown;
   }
 
   /**
@@ -115,9 +144,8 @@ record Showing(String source, Wave wave, SheetNames names, Settings settings) {
   }
 
   private Format inUnit(Format format, Quantity value) {
-    return format.unit().isPresent() || value.unit().isPresent()
-        ? format
-        : format.with(unitOf(value));
+    boolean own = value.unit().isPresent() && !value.isReading() && !value.kind().isNumber();
+    return format.unit().isPresent() || own ? format : format.with(unitOf(value));
   }
 
   private static UnitOfMeasure unitOf(Quantity value) {

@@ -21,7 +21,7 @@ class ApproximationTest {
     "1.449E+9, just over 1.4 billion", // 3.5 % above two figures
     "9.96E+9, about 10 billion",
     "6.71E-8, nearly 70 billionths",
-    "-8.68E+12, nearly −9 trillion",
+    "-8.68E+12, about −9 trillion",
     "0, about 0"
   })
   void aRoundNumberIsNamedByHowFarItIsOff(String value, String text) {

@@ -3,7 +3,6 @@ package plainscale.magnitude;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.math.BigDecimal;
-import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,14 +24,13 @@ class PowerOfTenTest {
   void hasAllFiguresAndTheFloorOfTheLogarithm(String value, String text, long order) {
     PowerOfTen form = PowerOfTen.of(new BigDecimal(value));
     assertEquals(text, form.text());
-    assertEquals(OptionalLong.of(order), form.order());
+    assertEquals(order, form.exponent());
   }
 
   @Test
   void zeroHasNoOrderOfMagnitude() {
     PowerOfTen zero = PowerOfTen.of(new BigDecimal("0E+5"));
     assertEquals("0", zero.text());
-    assertEquals(OptionalLong.empty(), zero.order());
     assertEquals(Double.NEGATIVE_INFINITY, zero.log10());
   }
 

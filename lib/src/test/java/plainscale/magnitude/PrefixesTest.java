@@ -1,7 +1,6 @@
 package plainscale.magnitude;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertSame;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -30,12 +29,5 @@ class PrefixesTest {
     assertEquals(24, Prefixes.all().stream().map(Prefix::symbol).distinct().count());
     assertEquals(24, Prefixes.all().stream().map(Prefix::name).distinct().count());
     assertEquals(0, Prefixes.all().stream().mapToInt(Prefix::power).sum());
-  }
-
-  @Test
-  void bothMicroSignsAreUnderstood() {
-    assertSame(
-        Prefixes.bySymbol("\u00b5").orElseThrow(), Prefixes.bySymbol("\u03bc").orElseThrow());
-    assertEquals("micro", Prefixes.bySymbol("\u03bc").orElseThrow().name());
   }
 }

@@ -39,7 +39,8 @@ class MarkTest {
     assertEquals("8,7\u00a0billion\u00a0kg", mark.inWords(COMMA));
     assertEquals("8,7\u00a0×\u00a010¹²\u00a0kg", mark.inPowers(COMMA));
     assertEquals(
-        "mass: 0,05 kg (5 hundredths of 1 kg)", Scenes.mark("mass", "0.05", "kg").said(COMMA));
+        "mass: 0,005 kg (5 thousandths of 1 kg)", Scenes.mark("mass", "0.005", "kg").said(COMMA));
+    assertEquals("mass: 0,05 kg", Scenes.mark("mass", "0.05", "kg").said(COMMA));
   }
 
   @Test

@@ -38,17 +38,17 @@ class SentencesTest {
 
   @Test
   void inSpanish() {
-    // Exact numbers, so three figures: 6E+9 / 3E+3 = 2.00E+6; log₁₀ = 6.30; 6E+9 s / 31 557 600 s =
+    // Exact numbers: 6E+9 / 3E+3 = 2E+6; log₁₀ = 6.30; 6E+9 s / 31 557 600 s =
     // 190
     assertEquals(
         List.of(
-            "La segunda cantidad es 2,00 millones de veces la primera: aproximadamente 6 órdenes de"
+            "La segunda cantidad es 2 millones de veces la primera: aproximadamente 6 órdenes de"
                 + " magnitud (razón en potencias de diez).",
             "Razón:",
-            "Por cada unidad de la primera cantidad hay aproximadamente 2,00 millones de unidades de"
+            "Por cada unidad de la primera cantidad hay aproximadamente 2 millones de unidades de"
                 + " la segunda.",
             "Para imaginar la segunda cantidad (contando): contar uno por segundo llevaría"
-                + " aproximadamente 200 años."),
+                + " aproximadamente 190 años."),
         sentences("es", "contrast 3.0e3 with 6.0e9"));
   }
 

@@ -10,6 +10,7 @@ import static plainscale.sheet.Cells.run;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -68,6 +69,60 @@ class ComparisonsTest {
   }
 
   @Test
+  void aRuleThatDoesNotFitIsRemarkedUponAndTheRestIsShown() {
+    Result.Contrasted contrast = (Result.Contrasted) result("contrast 1 with 5 by pages");
+    assertTrue(contrast.perspective().isEmpty());
+    assertEquals(Set.of(Result.Contrasted.Remark.RULE), contrast.remarks());
+  }
+
+  @Test
+  void signsAndDoubtAreRemarkedUpon() {
+    assertEquals(
+        Set.of(Result.Contrasted.Remark.SIZES),
+        ((Result.Contrasted) result("contrast -3 with 5")).remarks());
+    assertEquals(
+        Set.of(Result.Contrasted.Remark.EQUAL),
+        ((Result.Contrasted)
+                result("given a = 5.0 ± 0.5 kg", "given b = 5.2 ± 0.5 kg", "contrast a with b"))
+            .remarks());
+    assertEquals(
+        Set.of(Result.Contrasted.Remark.UNCERTAIN),
+        ((Result.Contrasted)
+                result("given a = 3 ± 5 kg", "given b = 100 ± 1 kg", "contrast a with b"))
+            .remarks());
+  }
+
+  @Test
+  void perspectiveIsRoundedOnce() {
+    // 3.0 C / 1.6E-19 C = 1.875E+19; / 4.3508E+17 s = 43.1, and not 44 from the rounded 1.9E+19
+    Result.Contrasted contrast =
+        (Result.Contrasted)
+            result("given a = 1.6e-19 C", "given b = 3.0 C", "contrast a with b by counting");
+    assertEquals(new BigDecimal("43"), contrast.perspective().orElseThrow().times());
+  }
+
+  @Test
+  void sharesAreOfOneAndTemperaturesInKelvins() {
+    Result.Written share = (Result.Written) result("given p = 3.0 % \"salt\"", "show p in parts");
+    assertEquals(new BigDecimal("0.030"), share.numeral().shown().value());
+    Result.Placed placed = (Result.Placed) result("given T = 25 °C", "near T");
+    assertEquals("K", placed.side().shown().unit().text());
+    assertEquals("", ((Result.Placed) result("near 3 [%]")).side().shown().unit().text());
+  }
+
+  @Test
+  void writtenFiguresOfABareNumberAreKeptAndThoseWithinTheDoubt() {
+    assertEquals(3, figures("show 4.70e13 in digits"));
+    assertEquals(2, figures("show 0.50 in digits"));
+    assertEquals(2, figures("show 3.1e4 in digits"));
+    assertEquals(3, figures("given a = 96400 ± 1300 m", "show a in digits"));
+  }
+
+  private int figures(String... lines) {
+    return ((Result.Written) result(lines)).numeral().shown().value().precision();
+  }
+
+  @Test
   void neighboursStandOnBothSidesNearestFirst() {
     Result.Placed placed = (Result.Placed) result("near 67 [nC]");
     assertEquals("nC", placed.side().shown().unit().text());
@@ -122,7 +177,6 @@ class ComparisonsTest {
         "contrast 3                 | ''    | Here the line ends; “with” and a second quantity belong here.",
         "contrast 1 with 5e9 by     | ''    | a rule of perspective belongs here, such as counting.",
         "contrast 1 with 5e9 by age | age   | I know no rule of perspective “age”.",
-        "contrast 1 with 5 by pages | pages | The rule “pages” does not make this number graspable.",
         "squares 1 with 2 with 3    | squares 1 with 2 with 3 | “squares” shows 2 quantities.",
         "squares 1                  | squares 1 | “squares” shows 2 quantities.",
         "squares 1 with 1e70        | squares 1 with 1e70 | The two are too far apart for squares within squares.",
