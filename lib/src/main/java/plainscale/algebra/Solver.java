@@ -1,15 +1,127 @@
 package plainscale.algebra;
 
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import plainscale.notation.ProblemException;
 
-/** Derives an unknown from relations, step by step. */
+/**
+ * Derives an unknown from relations, step by step: the relations that are needed are chosen, other
+ * unknowns eliminated on the shortest way that was found, the unknown isolated, and all of it
+ * checked by numbers before it is told.
+ *
+ * <pre>{@code
+ * Derivation d = Solver.solve(relations, "q", known, Budget.usual());
+ * }</pre>
+ */
 public final class Solver {
-  private Solver() {}
+  private static final int MOST_RELATIONS = 60;
+
+  private final List<Relation> relations;
+  private final String unknown;
+  private final Board board;
+  private final List<Line> lines;
+  private final Selection selection;
+
+  private Solver(List<Relation> relations, String unknown, Board board) {
+    this.relations = relations;
+    this.unknown = unknown;
+    this.board = board;
+    this.lines = relations.stream().map(Relation::equation).map(Solver::line).toList();
+    this.selection = new Selection(lines, name -> !board.known().isKnown(name));
+  }
+
+  private static Line line(Equation equation) {
+    return Line.relation(NormalForm.of(equation.left()), NormalForm.of(equation.right()));
+  }
 
   /** The derivation of the unknown; the answer contains known names only. */
   public static Derivation solve(
       List<Relation> relations, String unknown, Known known, Budget budget) {
-    return new Derivation(
-        unknown, relations, List.of(), new Outcome.Bounded("There is no search yet."));
+    if (relations.size() > MOST_RELATIONS) {
+      String why = "There are " + relations.size() + " relations; the most is 60.";
+      return bounded(relations, unknown, why);
+    }
+    try {
+      Set<String> names = Mentions.of(relations.stream().map(Relation::equation).toList()).names();
+      Writer writer = new Writer(new ArrayList<>(names));
+      Board board = new Board(writer, new Others(known, unknown), budget);
+      return new Solver(relations, unknown, board).derive();
+    } catch (TooLargeException e) {
+      return bounded(relations, unknown, String.valueOf(e.getMessage()));
+    } catch (ArithmeticException e) {
+      return bounded(relations, unknown, "A relation divides by zero.");
+    } catch (ProblemException e) {
+      return bounded(relations, unknown, e.problems().get(0).sentence());
+    } catch (StackOverflowError e) {
+      return bounded(relations, unknown, "The relations are nested too deep.");
+    }
+  }
+
+  private static Derivation bounded(List<Relation> relations, String unknown, String why) {
+    return new Derivation(unknown, relations, List.of(), new Outcome.Bounded(why));
+  }
+
+  /** What is known, without the unknown itself. */
+  private record Others(Known known, String unknown) implements Known {
+    @Override
+    public boolean isKnown(String name) {
+      return !name.equals(unknown) && known.isKnown(name);
+    }
+
+    @Override
+    public OptionalDouble value(String name) {
+      return isKnown(name) ? known.value(name) : OptionalDouble.empty();
+    }
+  }
+
+  private Derivation derive() {
+    List<BitSet> sets = selection.determining(unknown);
+    Optional<Search.Found> best = Optional.empty();
+    int size = 0;
+    for (BitSet set : sets) {
+      if (set.cardinality() > size && best.map(Solver::isAnswer).orElse(false)) {
+        break;
+      }
+      size = set.cardinality();
+      Search.Found found =
+          new Search(board, unknown).run(set.stream().mapToObj(lines::get).toList());
+      if (best.isEmpty() || Solver.order().compare(found, best.get()) < 0) {
+        best = Optional.of(found);
+      }
+    }
+    return best.map(found -> new Telling(board, relations, lines, unknown).tell(found))
+        .orElseGet(this::free);
+  }
+
+  private static boolean isAnswer(Search.Found found) {
+    return found.kind() != Turn.Kind.DROPPED && found.kind() != Turn.Kind.STUCK;
+  }
+
+  private static Comparator<Search.Found> order() {
+    return Comparator.comparing((Search.Found found) -> found.kind() == Turn.Kind.DROPPED)
+        .thenComparing(found -> found.path().isEmpty())
+        .thenComparing(found -> found.kind() == Turn.Kind.STUCK)
+        .thenComparing(Search.Found::steps);
+  }
+
+  /** Too few relations: which quantities keep the unknown from being found. */
+  private Derivation free() {
+    if (!selection.isComplete()) {
+      return bounded(relations, unknown, "There are too many ways to choose among the relations.");
+    }
+    Set<String> names = new TreeSet<>(selection.names(selection.connected(unknown)));
+    names.remove(unknown);
+    names.removeIf(name -> !selection.determining(name).isEmpty());
+    Outcome outcome =
+        names.isEmpty()
+            ? new Outcome.Free(List.of(unknown))
+            : new Outcome.Free(new ArrayList<>(names));
+    return new Derivation(unknown, relations, List.of(), outcome);
   }
 }

@@ -1,0 +1,130 @@
+package plainscale.algebra;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.apache.commons.math3.fraction.BigFraction;
+import plainscale.notation.Span;
+import plainscale.quantity.ElementaryFunction;
+
+/** What every move needs to know: how names are ordered, what is known, what may be spent. */
+record Board(Writer writer, Known known, Budget budget) {
+  private static final Span NOWHERE = new Span(0, 0);
+
+  /** Pays for one move. */
+  void spend() {
+    budget.spend("", NOWHERE);
+  }
+
+  String text(Sum sum) {
+    return writer.text(sum);
+  }
+
+  String text(Term term) {
+    return writer.text(term);
+  }
+
+  /** The value of a sum, if every name in it has one. */
+  OptionalDouble value(Sum sum) {
+    Map<String, Double> values = new HashMap<>();
+    for (String name : sum.names()) {
+      OptionalDouble value = known.value(name);
+      if (value.isEmpty()) {
+        return OptionalDouble.empty();
+      }
+      values.put(name, value.getAsDouble());
+    }
+    return OptionalDouble.of(Approximate.of(writer.write(sum), values).value());
+  }
+
+  /** Whether all names of the sum are known. */
+  boolean isKnown(Sum sum) {
+    return sum.names().stream().allMatch(known::isKnown);
+  }
+
+  /** 1 or −1 if the sum has that sign, by its value or for positive quantities; else 0. */
+  int sign(Sum sum) {
+    OptionalDouble value = value(sum);
+    if (value.isPresent() && !Double.isNaN(value.getAsDouble())) {
+      return (int) Math.signum(value.getAsDouble());
+    }
+    return signByForm(sum);
+  }
+
+  private int signByForm(Sum sum) {
+    int sign = 0;
+    for (Term term : sum.terms()) {
+      int next = signByForm(term);
+      if (next == 0 || next * sign < 0) {
+        return 0;
+      }
+      sign = next;
+    }
+    return sign;
+  }
+
+  private int signByForm(Term term) {
+    int sign = term.coefficient().doubleValue() < 0 ? -1 : 1;
+    for (Map.Entry<Atom, BigFraction> factor : term.factors().entrySet()) {
+      boolean even = Rationals.isEven(factor.getValue().getNumerator());
+      boolean root = !Rationals.isWhole(factor.getValue());
+      sign *= even || root ? 1 : sign(factor.getKey());
+    }
+    return sign;
+  }
+
+  private int sign(Atom atom) {
+    if (atom instanceof Atom.Symbol symbol) {
+      OptionalDouble value = known.value(symbol.name());
+      return value.isPresent() ? (int) Math.signum(value.getAsDouble()) : 1;
+    }
+    if (atom instanceof Atom.Group group) {
+      return sign(group.sum());
+    }
+    return atom.positive() ? 1 : 0;
+  }
+
+  /** A sum in which the bars around positive names are gone, and which names that were. */
+  record Bare(Sum sum, List<String> names) {
+    String condition() {
+      return names.stream().map(name -> name + " ≥ 0").collect(Collectors.joining(", "));
+    }
+  }
+
+  /** Takes the bars from |d| if d has no value or a positive one. */
+  Bare withoutBars(Sum sum) {
+    Sum result = sum;
+    List<String> assumed = new ArrayList<>();
+    for (String name : sum.names()) {
+      OptionalDouble value = known.value(name);
+      Atom bars = new Atom.Applied(ElementaryFunction.ABS, Sum.symbol(name));
+      Sum bare =
+          value.orElse(1) >= 0 ? Replacement.in(result, Term.of(bars), Sum.symbol(name)) : result;
+      if (!bare.equals(result) && value.isEmpty()) {
+        assumed.add(name);
+      }
+      result = bare;
+    }
+    return new Bare(result, assumed);
+  }
+
+  /** "m ≠ 0" for each factor that one divides by and of which that is not certain. */
+  String notZero(Term divisor) {
+    List<String> texts = new ArrayList<>();
+    for (Map.Entry<Atom, BigFraction> factor : divisor.factors().entrySet()) {
+      Sum base = Sum.of(Term.of(factor.getKey()));
+      boolean certain =
+          factor.getValue().doubleValue() < 0
+              || factor.getKey().names().isEmpty()
+              || factor.getKey().positive()
+              || value(base).orElse(0) != 0;
+      if (!certain) {
+        texts.add(text(base) + " ≠ 0");
+      }
+    }
+    return String.join(", ", texts);
+  }
+}

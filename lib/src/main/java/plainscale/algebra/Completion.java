@@ -1,0 +1,81 @@
+package plainscale.algebra;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plainscale.notation.Expr;
+
+/**
+ * Gives every name of a derivation a value, beginning with the answer and what it contains: one
+ * unknown after another is computed from an equation in which all else has a value. Then the
+ * relations must hold.
+ */
+final class Completion {
+  private final String unknown;
+  private final List<Equation> relations;
+  private final List<Equation> equations;
+  private final Set<String> names;
+  private final Points points;
+
+  Completion(Derivation derivation, Collection<Integer> used) {
+    this.unknown = derivation.unknown();
+    this.relations = used.stream().map(derivation::equation).toList();
+    this.equations = new ArrayList<>(relations);
+    derivation.steps().forEach(step -> equations.add(step.after()));
+    Mentions mentions = Mentions.of(relations);
+    this.names = mentions.names();
+    this.points = new Points(names.size(), mentions.angles());
+  }
+
+  /** Whether the relations hold at a random point; empty if it cannot be completed. */
+  Optional<Boolean> at(Expr answer, int number) {
+    Set<String> given = Mentions.of(List.of(new Equation(answer, answer))).names();
+    Map<String, Double> values = points.next(given, number);
+    values.put(unknown, Approximate.of(answer, values).value());
+    return Approximate.of(answer, values).usable() ? complete(values, number) : Optional.empty();
+  }
+
+  /** Whether the relations hold with these values and what follows from them. */
+  Optional<Boolean> complete(Map<String, Double> start, int number) {
+    Map<String, Double> values = new HashMap<>(start);
+    for (String name = missing(values); !name.isEmpty(); name = missing(values)) {
+      Optional<Equation> equation = determining(values);
+      if (equation.isEmpty()) {
+        values.put(name, points.value(name, number));
+      } else {
+        String next = missing(equation.get(), values).get(0);
+        Optional<Double> root = root(equation.get(), next, values);
+        if (root.isEmpty()) {
+          return Optional.empty();
+        }
+        values.put(next, root.get());
+      }
+    }
+    return Optional.of(relations.stream().allMatch(r -> Points.holds(r, values)));
+  }
+
+  private String missing(Map<String, Double> values) {
+    return names.stream().filter(name -> !values.containsKey(name)).findFirst().orElse("");
+  }
+
+  private static List<String> missing(Equation equation, Map<String, Double> values) {
+    return Numerically.names(equation).stream().filter(name -> !values.containsKey(name)).toList();
+  }
+
+  private Optional<Equation> determining(Map<String, Double> values) {
+    return equations.stream().filter(equation -> missing(equation, values).size() == 1).findFirst();
+  }
+
+  /** A positive root before a negative one. */
+  private static Optional<Double> root(Equation equation, String name, Map<String, Double> values) {
+    List<Double> roots =
+        Numerically.solve(equation, name, values).roots().stream()
+            .map(Numerically.Root::value)
+            .toList();
+    return roots.stream().filter(root -> root > 0).findFirst().or(() -> roots.stream().findFirst());
+  }
+}

@@ -1,0 +1,101 @@
+package plainscale.algebra;
+
+import static plainscale.quantity.ElementaryFunction.ACOS;
+import static plainscale.quantity.ElementaryFunction.ASIN;
+import static plainscale.quantity.ElementaryFunction.ATAN;
+import static plainscale.quantity.ElementaryFunction.COS;
+import static plainscale.quantity.ElementaryFunction.EXP;
+import static plainscale.quantity.ElementaryFunction.LN;
+import static plainscale.quantity.ElementaryFunction.LOG10;
+import static plainscale.quantity.ElementaryFunction.SIN;
+import static plainscale.quantity.ElementaryFunction.TAN;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.fraction.BigFraction;
+import plainscale.quantity.ElementaryFunction;
+
+/** A function of the unknown on one side: its inverse is taken, with the branch said. */
+final class Inverses {
+  private static final Map<ElementaryFunction, Inverse> TABLE =
+      Map.of(
+          SIN, new Inverse(ASIN, "0° ≤ % ≤ 90°"),
+          COS, new Inverse(ACOS, "0° ≤ % ≤ 180°"),
+          TAN, new Inverse(ATAN, "-90° < % < 90°"),
+          ASIN, new Inverse(SIN, ""),
+          ACOS, new Inverse(COS, ""),
+          ATAN, new Inverse(TAN, ""),
+          LN, new Inverse(EXP, ""),
+          EXP, new Inverse(LN, ""));
+
+  private final Board board;
+  private final String name;
+
+  /** The inverse of a function and the branch, in which % stands for the argument. */
+  private record Inverse(ElementaryFunction function, String branch) {}
+
+  Inverses(Board board, String name) {
+    this.board = board;
+    this.name = name;
+  }
+
+  Turn of(Line line, Atom atom, Sum other) {
+    if (atom instanceof Atom.Applied applied) {
+      return function(line, applied, other);
+    }
+    return atom instanceof Atom.Exponential e ? exponential(line, e, other) : Isolation.stuck();
+  }
+
+  private Turn function(Line line, Atom.Applied applied, Sum other) {
+    if (applied.function() == LOG10) {
+      Sum power = NormalForm.power(Sum.number(10), other);
+      Line.Note note = Line.Note.of("Take ten to the power of both sides of {0}.");
+      return Turn.Next.of(line.then(Rule.INVERSE_FUNCTION, applied.argument(), power, note));
+    }
+    Inverse inverse = TABLE.get(applied.function());
+    if (inverse == null) {
+      return Isolation.stuck();
+    }
+    OptionalDouble value = board.value(other);
+    if (value.isPresent() && !inverse.function().defined(value.getAsDouble())) {
+      String text = board.text(Sum.of(Term.of(applied)));
+      return new Turn.End(
+          Turn.Kind.NOT_REAL,
+          text
+              + " would be "
+              + String.format("%.3g", value.getAsDouble())
+              + "; "
+              + inverse.function().outside());
+    }
+    String condition = inverse.branch().replace("%", board.text(applied.argument()));
+    String reason = "Take " + inverse.function().text() + " of both sides of {0}.";
+    Line taken =
+        line.then(
+            Rule.INVERSE_FUNCTION,
+            applied.argument(),
+            Application.of(inverse.function(), other),
+            Line.Note.of(reason, condition));
+    return new Turn.Next(taken, List.of());
+  }
+
+  /** The unknown in the exponent, or below it. */
+  private Turn exponential(Line line, Atom.Exponential e, Sum other) {
+    if (e.base().contains(name) && e.exponent().contains(name)) {
+      return Isolation.stuck();
+    }
+    if (e.base().contains(name)) {
+      Sum inverse = e.exponent().power(BigFraction.MINUS_ONE);
+      Line.Note note =
+          Line.Note.of(
+              "Raise both sides of {0} to the power " + board.text(inverse) + ".",
+              board.text(e.base()) + " > 0");
+      Sum power = NormalForm.power(other, inverse);
+      return Turn.Next.of(line.then(Rule.RAISE, e.base(), power, note));
+    }
+    Sum left = e.exponent().times(Application.of(LN, e.base()));
+    Sum right = Application.of(LN, other);
+    Line.Note note = Line.Note.of("Take ln of both sides of {0}.");
+    return Turn.Next.of(line.then(Rule.INVERSE_FUNCTION, left, right, note));
+  }
+}

@@ -1,0 +1,140 @@
+package plainscale.algebra;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.exception.MathIllegalStateException;
+
+/**
+ * Roots by numbers. The two sides are compared on a fixed set of values of the unknown: zero, eight
+ * values in each decade from 10⁻¹⁵ to 10¹⁵ in SI units, both signs, and each degree of two turns if
+ * the unknown stands in an angle. Between two neighbours at which the difference changes sign,
+ * Brent's method finds the root. A root at which the sides touch without crossing is found only if
+ * it is one of the values.
+ */
+public final class Numerically {
+  private static final int DECADES = 15;
+  private static final int PER_DECADE = 8;
+  private static final int DEGREES = 360;
+  private static final int MOST_EVALUATIONS = 200;
+  private static final double RELATIVE = 1e-14;
+  private static final double ABSOLUTE = 1e-300;
+  private static final double FITS = 1e-8;
+  private static final double SAME = 1e-9;
+
+  private final Equation equation;
+  private final String unknown;
+  private final Map<String, Double> values;
+  private int evaluations;
+
+  /** A root, the bracket that it lies in, and by how much the sides differ there, in SI units. */
+  public record Root(double value, double low, double high, double residual) {}
+
+  /** All roots that were found, from the least to the greatest, and what it cost. */
+  public record Roots(List<Root> roots, int evaluations) {
+    /** Keeps its own copy of the list. */
+    public Roots {
+      roots = List.copyOf(roots);
+    }
+  }
+
+  private Numerically(Equation equation, String unknown, Map<String, Double> values) {
+    this.equation = equation;
+    this.unknown = unknown;
+    this.values = new HashMap<>(values);
+  }
+
+  /** The roots of an equation in which every other name has a value. */
+  public static Roots solve(Equation equation, String unknown, Known known) {
+    Map<String, Double> values = new HashMap<>();
+    for (String name : Mentions.of(List.of(equation)).names()) {
+      known.value(name).ifPresent(value -> values.put(name, value));
+    }
+    return solve(equation, unknown, values);
+  }
+
+  static Roots solve(Equation equation, String unknown, Map<String, Double> values) {
+    Numerically search = new Numerically(equation, unknown, values);
+    boolean angle = Mentions.of(List.of(equation)).angles().contains(unknown);
+    List<Root> roots = search.between(grid(angle));
+    return new Roots(roots, search.evaluations);
+  }
+
+  private static double[] grid(boolean angle) {
+    List<Double> grid = new ArrayList<>(List.of(0.0));
+    for (int i = -DECADES * PER_DECADE; i <= DECADES * PER_DECADE; i++) {
+      double size = Math.pow(10, (double) i / PER_DECADE);
+      grid.addAll(List.of(size, -size));
+    }
+    for (int i = -DEGREES; angle && i <= DEGREES; i++) {
+      grid.add(Math.toRadians(i));
+    }
+    return grid.stream().mapToDouble(Double::doubleValue).sorted().distinct().toArray();
+  }
+
+  private List<Root> between(double[] grid) {
+    List<Root> roots = new ArrayList<>();
+    double before = difference(grid[0]);
+    for (int i = 1; i < grid.length; i++) {
+      double after = difference(grid[i]);
+      if (after == 0) {
+        add(roots, new Root(grid[i], grid[i], grid[i], 0));
+      } else if (before * after < 0 || (Math.signum(before) * Math.signum(after) < 0)) {
+        inside(grid[i - 1], grid[i], roots);
+      }
+      before = after;
+    }
+    return roots;
+  }
+
+  private void inside(double low, double high, List<Root> roots) {
+    try {
+      BrentSolver solver = new BrentSolver(RELATIVE, ABSOLUTE);
+      double root = solver.solve(MOST_EVALUATIONS, this::difference, low, high);
+      Map<String, Double> at = at(root);
+      double left = Approximate.of(equation.left(), at).value();
+      double right = Approximate.of(equation.right(), at).value();
+      double scale = Math.abs(left) + Math.abs(right) + reach(low) + reach(high);
+      if (Math.abs(left - right) <= FITS * scale) { // at a pole the sign changes too
+        add(roots, new Root(root, low, high, left - right));
+      }
+    } catch (MathIllegalStateException e) {
+      // No root was closed in on: there is a gap in the domain.
+      evaluations++;
+    }
+  }
+
+  private double reach(double x) {
+    double difference = Math.abs(difference(x));
+    return Double.isFinite(difference) ? difference : 0;
+  }
+
+  private static void add(List<Root> roots, Root root) {
+    boolean seen =
+        roots.stream()
+            .anyMatch(r -> Math.abs(r.value() - root.value()) <= SAME * Math.abs(root.value()));
+    if (!seen) {
+      roots.add(root);
+    }
+  }
+
+  private Map<String, Double> at(double x) {
+    values.put(unknown, x);
+    return values;
+  }
+
+  private double difference(double x) {
+    evaluations++;
+    Map<String, Double> at = at(x);
+    return Approximate.of(equation.left(), at).value()
+        - Approximate.of(equation.right(), at).value();
+  }
+
+  /** The names that need a value before the unknown can be found. */
+  static Set<String> names(Equation equation) {
+    return Mentions.of(List.of(equation)).names();
+  }
+}

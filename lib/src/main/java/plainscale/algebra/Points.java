@@ -1,0 +1,65 @@
+package plainscale.algebra;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+
+/** Seeded random values of names: positive, of several magnitudes; angles below a right angle. */
+final class Points {
+  private static final double[] DECADES = {0.2, 1, 1, 3};
+  private static final double WIDEST_ANGLE = 1.5;
+  private static final double LEAST_ANGLE = 0.05;
+
+  private final Random random;
+  private final Set<String> angles;
+
+  Points(long seed, Set<String> angles) {
+    this.random = new Random(seed);
+    this.angles = Set.copyOf(angles);
+  }
+
+  /** One value for each name, all of a like magnitude or not, by the number of the point. */
+  Map<String, Double> next(Collection<String> names, int number) {
+    Map<String, Double> values = new HashMap<>();
+    names.forEach(name -> values.put(name, value(name, number)));
+    return values;
+  }
+
+  double value(String name, int number) {
+    if (angles.contains(name)) {
+      return LEAST_ANGLE + (WIDEST_ANGLE - LEAST_ANGLE) * random.nextDouble();
+    }
+    double decades = DECADES[number % DECADES.length];
+    return Math.pow(10, decades * (2 * random.nextDouble() - 1));
+  }
+
+  /** Changes the value of one name so that the equation holds; empty if none can be found. */
+  Optional<Map<String, Double>> on(Equation equation, Map<String, Double> values) {
+    List<String> names = List.copyOf(Mentions.of(List.of(equation)).names());
+    if (names.isEmpty()) {
+      return holds(equation, values) ? Optional.of(values) : Optional.empty();
+    }
+    int first = random.nextInt(names.size());
+    for (int i = 0; i < names.size(); i++) {
+      String name = names.get((first + i) % names.size());
+      for (Numerically.Root root : Numerically.solve(equation, name, values).roots()) {
+        if (root.value() > 0 && (!angles.contains(name) || root.value() < Math.PI / 2)) {
+          Map<String, Double> moved = new HashMap<>(values);
+          moved.put(name, root.value());
+          return Optional.of(moved);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  static boolean holds(Equation equation, Map<String, Double> values) {
+    Approximate left = Approximate.of(equation.left(), values);
+    Approximate right = Approximate.of(equation.right(), values);
+    return left.near(right);
+  }
+}

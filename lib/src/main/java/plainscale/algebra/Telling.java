@@ -1,0 +1,173 @@
+package plainscale.algebra;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import plainscale.notation.Expr;
+
+/** Makes a derivation of what the search found, and lets nothing pass that a check refuses. */
+final class Telling {
+  private final Board board;
+  private final List<Relation> relations;
+  private final List<Line> lines;
+  private final String unknown;
+
+  Telling(Board board, List<Relation> relations, List<Line> lines, String unknown) {
+    this.board = board;
+    this.relations = relations;
+    this.lines = lines;
+    this.unknown = unknown;
+  }
+
+  /** A candidate for the answer: where it stands, and why it is not the first choice. */
+  private record Candidate(Line line, String why) {}
+
+  Derivation tell(Search.Found found) {
+    Derivation derivation = told(found);
+    Check check = Check.of(derivation);
+    if (check.passes()) {
+      return derivation;
+    }
+    String why = "A check by numbers failed: " + check.failures().get(0) + ".";
+    return new Derivation(unknown, relations, List.of(), new Outcome.Bounded(why));
+  }
+
+  private Derivation told(Search.Found found) {
+    if (found.path().isEmpty()) {
+      return system(found);
+    }
+    Isolation.Path path = found.path().get();
+    return switch (path.end().kind()) {
+      case DONE -> solved(path);
+      case STUCK -> numeric(path.lines().get(0));
+      case DROPPED -> ended(path.last(), new Outcome.Cancelled(unknown));
+      case CONTRADICTION -> ended(path.last(), new Outcome.Contradiction(equation(path.last())));
+      case NOT_REAL -> notReal(path);
+    };
+  }
+
+  private Equation equation(Line line) {
+    int relation = lines.indexOf(line);
+    return relation >= 0
+        ? relations.get(relation).equation()
+        : board.writer().equation(line.left(), line.right());
+  }
+
+  private Derivation ended(Line last, Outcome outcome) {
+    return new Derivation(unknown, relations, numbering(List.of(last)).steps(), outcome);
+  }
+
+  private Numbering numbering(List<Line> ends) {
+    return new Numbering(board.writer(), lines, ends);
+  }
+
+  private Derivation numeric(Line line) {
+    return ended(line, new Outcome.Numeric(equation(line)));
+  }
+
+  private Derivation notReal(Isolation.Path path) {
+    Numbering numbering = numbering(List.of(path.last()));
+    int step = numbering.number(path.last());
+    String why = "No real number fits: " + path.end().why() + ".";
+    return new Derivation(
+        unknown, relations, numbering.steps(), new Outcome.NoRealSolution(step, why));
+  }
+
+  private Derivation system(Search.Found found) {
+    TreeSet<String> names = new TreeSet<>();
+    found.live().forEach(line -> names.addAll(line.names()));
+    names.removeIf(name -> board.known().isKnown(name));
+    Outcome outcome =
+        new Outcome.NumericSystem(
+            found.live().stream().map(this::equation).toList(), new ArrayList<>(names));
+    return new Derivation(unknown, relations, numbering(found.live()).steps(), outcome);
+  }
+
+  private Derivation solved(Isolation.Path path) {
+    List<Candidate> candidates = new ArrayList<>(List.of(new Candidate(path.last(), "")));
+    for (Turn.Alternative other : path.alternatives()) {
+      Isolation.Path rest = new Isolation(board, unknown).run(other.line());
+      if (rest.isDone()) {
+        candidates.add(new Candidate(rest.last(), other.why()));
+      }
+    }
+    boolean open = candidates.stream().skip(1).anyMatch(other -> other.why().isEmpty());
+    Derivation first = chosen(candidates, candidates.get(0), open);
+    return hasValues() ? byValues(first, candidates, open) : first;
+  }
+
+  private boolean hasValues() {
+    return lines.stream()
+        .flatMap(line -> line.names().stream())
+        .filter(board.known()::isKnown)
+        .allMatch(name -> board.known().value(name).isPresent());
+  }
+
+  private Derivation chosen(List<Candidate> candidates, Candidate chosen, boolean open) {
+    if (open) {
+      List<Line> ends = candidates.stream().map(Candidate::line).toList();
+      List<Expr> answers = candidates.stream().map(this::answer).toList();
+      return new Derivation(
+          unknown, relations, numbering(ends).steps(), new Outcome.Several(answers));
+    }
+    List<Outcome.Other> rejected =
+        candidates.stream()
+            .filter(other -> !other.equals(chosen))
+            .map(other -> new Outcome.Other(answer(other), other.why()))
+            .toList();
+    return ended(chosen.line(), new Outcome.Solved(answer(chosen), rejected));
+  }
+
+  private Expr answer(Candidate candidate) {
+    return board.writer().write(candidate.line().right());
+  }
+
+  /** With values at hand, a root that does not fit the relations is rejected for that. */
+  private Derivation byValues(Derivation first, List<Candidate> candidates, boolean open) {
+    List<Candidate> judged = candidates.stream().map(c -> judged(first, c)).toList();
+    List<Candidate> fit = judged.stream().filter(c -> !c.why().startsWith("It ")).toList();
+    List<Candidate> positive =
+        fit.stream().filter(c -> board.value(c.line().right()).orElse(0) >= 0).toList();
+    if (fit.isEmpty()) {
+      return notReal(first);
+    }
+    if (positive.size() > 1 && open) {
+      return chosen(fit, fit.get(0), true);
+    }
+    Candidate chosen = positive.isEmpty() ? fit.get(0) : positive.get(0);
+    boolean several = positive.isEmpty() && fit.size() > 1 && open;
+    return chosen(several ? fit : judged, chosen, several);
+  }
+
+  private Derivation notReal(Derivation derivation) {
+    int last = derivation.relations().size() + derivation.steps().size();
+    String why = "With the values given, what follows does not fit the relations.";
+    return new Derivation(
+        unknown, relations, derivation.steps(), new Outcome.NoRealSolution(last, why));
+  }
+
+  private Candidate judged(Derivation derivation, Candidate candidate) {
+    OptionalDouble value = board.value(candidate.line().right());
+    if (Double.isNaN(value.orElse(Double.NaN))) {
+      return new Candidate(candidate.line(), "It is not a real number for these values.");
+    }
+    Map<String, Double> values = new HashMap<>();
+    for (Line line : lines) {
+      for (String name : line.names()) {
+        board.known().value(name).ifPresent(v -> values.put(name, v));
+      }
+    }
+    values.put(unknown, value.getAsDouble());
+    Optional<Boolean> holds =
+        new Completion(derivation, Check.used(derivation)).complete(values, 0);
+    if (holds.isPresent() && !holds.get()) {
+      return new Candidate(candidate.line(), "It does not fit the relations.");
+    }
+    boolean negative = value.getAsDouble() < 0 && candidate.why().isEmpty();
+    return negative ? new Candidate(candidate.line(), unknown + " would be negative.") : candidate;
+  }
+}
