@@ -19,16 +19,17 @@ public final class Keywords {
   /** Words that begin a statement. */
   public static final List<String> STATEMENTS =
       words(
-          "given show say relation solve contrast near expand ruler squares dots constants locale scale digits"
+          "given show say relation solve what depends vary contrast near expand ruler squares dots constants locale scale digits"
               + " orders");
 
   /** Words that follow a formula in a statement. */
-  public static final Set<String> ENDS_FORMULA = Set.copyOf(words("in to with by roughly for and"));
+  public static final Set<String> ENDS_FORMULA =
+      Set.copyOf(words("in to with by roughly for and show from on"));
 
   /** Words inside a statement. */
   public static final List<String> INNER =
       words(
-          "in to with by roughly for figures words full digits parts orders boxes counting length"
+          "in to with by roughly for if on from figures words full digits parts orders boxes counting length"
               + " sharing pages textbook codata short long milliard indian repeated ratio nearest"
               + " floor everyday spaced steps answer questions");
 

@@ -139,6 +139,50 @@ public sealed interface Statement {
     }
   }
 
+  /** {@code what if m = 2*m, s = 1 m show q, θ}: results with some names changed. */
+  record WhatIf(Span span, List<Change> changes, List<Expr> shown) implements Statement {
+    /** Keeps its own copies of the lists. */
+    public WhatIf {
+      changes = List.copyOf(changes);
+      shown = List.copyOf(shown);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.whatIf(this);
+    }
+  }
+
+  /** {@code depends q on d}: how one quantity follows another. */
+  record Depends(Span span, Expr value, Option on) implements Statement {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.depends(this);
+    }
+  }
+
+  /** {@code vary d from 8 cm to 40 cm by 4 cm show q in nC}: a table of values. */
+  record Vary(Span span, Option name, Expr from, Expr to, @Nullable Expr step, List<Value> shown)
+      implements Statement {
+    /** Keeps its own copy of the list. */
+    public Vary {
+      shown = List.copyOf(shown);
+    }
+
+    /** From row to row; none if it was not said. */
+    public Optional<Expr> by() {
+      return Optional.ofNullable(step);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.vary(this);
+    }
+  }
+
+  /** A name and what it is to be instead. */
+  record Change(Option name, Expr value) {}
+
   /** How much of a derivation is told. */
   enum Telling {
     /** Every step with its reason. */
@@ -251,6 +295,12 @@ public sealed interface Statement {
     R relation(Relation relation);
 
     R solve(Solve solve);
+
+    R whatIf(WhatIf whatIf);
+
+    R depends(Depends depends);
+
+    R vary(Vary vary);
 
     R choice(Choice choice);
 

@@ -26,6 +26,9 @@ final class StatementParser {
           Map.entry("squares", p -> p.picture(Statement.Drawing.SQUARES)),
           Map.entry("dots", p -> p.picture(Statement.Drawing.DOTS)),
           Map.entry("relation", StatementParser::relation),
+          Map.entry("what", StatementParser::whatIf),
+          Map.entry("depends", StatementParser::depends),
+          Map.entry("vary", StatementParser::vary),
           Map.entry("solve", StatementParser::solve),
           Map.entry("constants", p -> p.choice(Statement.Setting.CONSTANTS)),
           Map.entry("locale", p -> p.choice(Statement.Setting.LOCALE)),
@@ -261,6 +264,66 @@ final class StatementParser {
                     token.span(),
                     "with boxes",
                     "with questions"));
+  }
+
+  private Statement whatIf() {
+    if (!tokens.acceptWord("if")) {
+      throw tokens.unexpected("“if” belongs here, as in: what if m = 2*m show q");
+    }
+    List<Statement.Change> changes = new ArrayList<>();
+    do {
+      Statement.Option name = known("what if m = 2*m show q");
+      if (!tokens.accept("=")) {
+        throw tokens.unexpected("“=” and the other value belong here");
+      }
+      changes.add(new Statement.Change(name, new ExpressionParser(tokens, names).sum()));
+    } while (tokens.accept(","));
+    List<Expr> shown = new ArrayList<>();
+    if (tokens.acceptWord("show")) {
+      do {
+        shown.add(new ExpressionParser(tokens, names).sum());
+      } while (tokens.accept(","));
+    }
+    return new Statement.WhatIf(whole(), changes, shown);
+  }
+
+  /** A name of the sheet, where it stands. */
+  private Statement.Option known(String example) {
+    Token token = tokens.peek();
+    if (token.type() != Token.Type.NAME) {
+      throw tokens.unexpected("a name belongs here, as in: " + example);
+    }
+    return new Statement.Option(token.span(), Greek.normal(tokens.next().text()));
+  }
+
+  private Statement depends() {
+    Expr value = new ExpressionParser(tokens, names).sum();
+    if (!tokens.acceptWord("on")) {
+      throw tokens.unexpected("“on” and a name belong here, as in: depends q on d");
+    }
+    return new Statement.Depends(whole(), value, known("depends q on d"));
+  }
+
+  private Statement vary() {
+    Statement.Option name = known("vary d from 8 cm to 40 cm show q");
+    if (!tokens.acceptWord("from")) {
+      throw tokens.unexpected("“from” and a value belong here");
+    }
+    Expr from = new ExpressionParser(tokens, names).sum();
+    if (!tokens.acceptWord("to")) {
+      throw tokens.unexpected("“to” and a value belong here");
+    }
+    Expr to = new ExpressionParser(tokens, names).sum();
+    Expr step = tokens.acceptWord("by") ? new ExpressionParser(tokens, names).sum() : null;
+    if (!tokens.acceptWord("show")) {
+      throw tokens.unexpected("“show” and what is to be shown belong here");
+    }
+    List<Statement.Value> shown = new ArrayList<>();
+    do {
+      Expr value = new ExpressionParser(tokens, names).sum();
+      shown.add(new Statement.Value(value, format()));
+    } while (tokens.accept(","));
+    return new Statement.Vary(whole(), name, from, to, step, shown);
   }
 
   private Statement choice(Statement.Setting setting) {

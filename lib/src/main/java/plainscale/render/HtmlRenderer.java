@@ -117,6 +117,32 @@ final class HtmlRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String compared(Result.Compared compared) {
+    return grid(TableText.of(compared));
+  }
+
+  @Override
+  public String varied(Result.Varied varied) {
+    return grid(TableText.of(varied));
+  }
+
+  private String grid(List<List<String>> rows) {
+    return rows.stream()
+        .map(
+            row ->
+                row.stream()
+                    .map(cell -> CELL + medium.words().apply(cell) + "</td>")
+                    .collect(joining("", "<tr>", "</tr>")))
+        .collect(
+            joining("", "<table class=\"ps-grid\" style=\"margin:0\"><tbody>", "</tbody></table>"));
+  }
+
+  @Override
+  public String dependence(Result.Dependence dependence) {
+    return "<p>" + medium.words().apply(TableText.sentence(dependence)) + "</p>";
+  }
+
+  @Override
   public String placed(Result.Placed placed) {
     List<String> lines = new PlacedText(placed).lines();
     return "<div class=\"ps-placed\">"

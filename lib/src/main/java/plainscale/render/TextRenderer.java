@@ -102,6 +102,41 @@ final class TextRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String compared(Result.Compared compared) {
+    return table(TableText.of(compared));
+  }
+
+  @Override
+  public String varied(Result.Varied varied) {
+    return table(TableText.of(varied));
+  }
+
+  /** Columns as wide as their widest cell. */
+  private static String table(List<List<String>> rows) {
+    int[] widths = new int[rows.get(0).size()];
+    rows.forEach(
+        row -> {
+          for (int i = 0; i < widths.length; i++) {
+            widths[i] = Math.max(widths[i], row.get(i).length());
+          }
+        });
+    List<String> lines = new ArrayList<>();
+    for (List<String> row : rows) {
+      StringBuilder line = new StringBuilder("  ");
+      for (int i = 0; i < widths.length; i++) {
+        line.append(row.get(i)).append(" ".repeat(widths[i] - row.get(i).length() + 3));
+      }
+      lines.add(line.toString().stripTrailing());
+    }
+    return String.join("\n", lines);
+  }
+
+  @Override
+  public String dependence(Result.Dependence dependence) {
+    return TableText.sentence(dependence);
+  }
+
+  @Override
   public String placed(Result.Placed placed) {
     return under(ContrastText.name(placed.side()), new PlacedText(placed).lines());
   }

@@ -134,6 +134,21 @@ final class Presenter implements Statement.Visitor<Result> {
     return overtaken(solve.unknown()).orElseGet(() -> new Solving(showing).solved(solve));
   }
 
+  @Override
+  public Result whatIf(Statement.WhatIf whatIf) {
+    return new WhatIfs(showing).whatIf(whatIf);
+  }
+
+  @Override
+  public Result depends(Statement.Depends depends) {
+    return new Variations(showing).depends(depends);
+  }
+
+  @Override
+  public Result vary(Statement.Vary vary) {
+    return new Variations(showing).vary(vary);
+  }
+
   /** What can be shown of a statement that has no value. */
   Optional<Result> withoutValue(Statement statement) {
     return statement instanceof Statement.Solve solve

@@ -81,6 +81,27 @@ final class References implements Statement.Visitor<Stream<String>> {
   }
 
   @Override
+  public Stream<String> whatIf(Statement.WhatIf whatIf) {
+    return Stream.concat(
+        whatIf.changes().stream()
+            .flatMap(c -> Stream.concat(Stream.of(c.name().text()), names(c.value()))),
+        whatIf.shown().stream().flatMap(References::names));
+  }
+
+  @Override
+  public Stream<String> depends(Statement.Depends depends) {
+    return Stream.concat(names(depends.value()), Stream.of(depends.on().text()));
+  }
+
+  @Override
+  public Stream<String> vary(Statement.Vary vary) {
+    Stream<Expr> values =
+        Stream.concat(
+            Stream.of(vary.from(), vary.to()), vary.shown().stream().map(Statement.Value::value));
+    return Stream.concat(Stream.of(vary.name().text()), values.flatMap(References::names));
+  }
+
+  @Override
   public Stream<String> near(Statement.Near near) {
     return names(near.value());
   }

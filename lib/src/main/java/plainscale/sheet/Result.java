@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.apache.commons.math3.fraction.Fraction;
 import org.jspecify.annotations.Nullable;
 import plainscale.algebra.Derivation;
 import plainscale.algebra.Equation;
@@ -189,6 +190,47 @@ public sealed interface Result {
     }
   }
 
+  /** Values before and after a change. */
+  record Compared(List<Row> rows, Writing writing) implements Result {
+    /** Keeps its own copy of the rows. */
+    public Compared {
+      rows = List.copyOf(rows);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.compared(this);
+    }
+  }
+
+  /**
+   * How one quantity follows another: by a power law with that exponent, or, where it is none, by
+   * {@code local} per cent for each per cent; {@code twice} is the factor for twice as much (not a
+   * number if it has no value there).
+   */
+  record Dependence(Label label, String on, Optional<Fraction> exponent, double local, double twice)
+      implements Result {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.dependence(this);
+    }
+  }
+
+  /** A table: a name takes values, and what follows from each; an empty place has no value. */
+  record Varied(List<Label> head, List<List<Optional<Shown>>> rows, Writing writing)
+      implements Result {
+    /** Keeps its own copies of the lists. */
+    public Varied {
+      head = List.copyOf(head);
+      rows = rows.stream().map(List::copyOf).toList();
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.varied(this);
+    }
+  }
+
   /** A text with live values. */
   record Narrated(List<Piece> pieces) implements Result {
     @Override
@@ -250,6 +292,21 @@ public sealed interface Result {
     }
   }
 
+  /** A value before and after a change, by which factor it changed, and why. */
+  record Row(Label label, Shown before, Shown after, Optional<BigDecimal> factor, Why why) {
+    /** Why a value is what it is after the change. */
+    public enum Why {
+      /** It was changed. */
+      CHANGED,
+      /** It follows from what was changed. */
+      FOLLOWS,
+      /** It hangs on what was changed, which cancels. */
+      CANCELS,
+      /** It does not contain what was changed. */
+      NOT_CONTAINED
+    }
+  }
+
   /** A piece of a narrated text. */
   sealed interface Piece {}
 
@@ -282,6 +339,12 @@ public sealed interface Result {
     R stated(Stated stated);
 
     R derived(Derived derived);
+
+    R compared(Compared compared);
+
+    R dependence(Dependence dependence);
+
+    R varied(Varied varied);
 
     R placed(Placed placed);
 

@@ -47,6 +47,13 @@ final class Wave implements Scope {
     this.derivations = new Derivations(this, entries, budget);
   }
 
+  /** The same sheet with other values for some names. */
+  Wave with(Map<String, Quantity> changed) {
+    Wave wave = new Wave(entries, constants, budget);
+    wave.values.putAll(changed);
+    return wave;
+  }
+
   /** The derivations of this wave. */
   Derivations derivations() {
     return derivations;
@@ -92,6 +99,9 @@ final class Wave implements Scope {
   @Override
   public Quantity value(Expr.Name name, String source) {
     Entry entry = entries.get(name.text());
+    if (entry == null && values.containsKey(name.text())) {
+      return values.get(name.text()); // a constant that was changed
+    }
     if (entry == null) {
       return constants
           .find(name.text())
