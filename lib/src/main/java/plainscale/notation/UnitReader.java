@@ -69,6 +69,7 @@ final class UnitReader {
     return token.type() == Token.Type.STRING
         || token.is("±")
         || token.is("+")
+        || token.is(",")
         || (token.type() == Token.Type.NAME && endWords.contains(token.text()));
   }
 

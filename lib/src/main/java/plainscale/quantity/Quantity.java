@@ -72,6 +72,16 @@ public final class Quantity {
         inRange, Kind.NUMBER, Uncertainty.NONE, Figures.EXACT, null, whole ? null : shown);
   }
 
+  /** A root that was found by numbers, in the coherent unit of its kind. */
+  public static Quantity solved(double value, Kind kind) {
+    return new Quantity(Decimals.from(value), kind, Uncertainty.NONE, Figures.EXACT, null);
+  }
+
+  /** The same value with an uncertainty that comes from elsewhere. */
+  public Quantity because(Uncertainty other) {
+    return new Quantity(value, kind, other, figures, unit);
+  }
+
   /** An exact amount of a unit. */
   public static Quantity exact(BigDecimal value, UnitOfMeasure unit) {
     return new Quantity(unit.toCoherent(value), unit.kind(), Uncertainty.NONE, Figures.EXACT, unit);

@@ -71,11 +71,15 @@ final class DerivedHtml {
   }
 
   private String result(Result.Evaluated value) {
-    MathMarkup markup = medium.markup();
-    ValueLine line = new ValueLine(markup, derived.writing());
-    StringBuilder html = new StringBuilder("<p>").append(math(text.answer())).append("</p>");
-    html.append(equal(formula.write(value.inserted())));
-    html.append(equal(line.value(value.shown())));
+    ValueLine line = new ValueLine(medium.markup(), derived.writing());
+    StringBuilder html = new StringBuilder();
+    value.notes().forEach(note -> html.append(paragraph(note)));
+    text.answer().ifPresent(answer -> html.append("<p>").append(math(answer)).append("</p>"));
+    value.inserted().ifPresent(inserted -> html.append(equal(formula.write(inserted))));
+    html.append(
+        value.inserted().isPresent()
+            ? equal(line.value(value.shown()))
+            : "<p>" + medium.mathematics().apply(named(line.value(value.shown()))) + "</p>");
     value.prefixed().ifPresent(p -> html.append(equal(line.value(p))));
     List<String> budget = text.budget();
     if (!budget.isEmpty()) {
@@ -84,6 +88,12 @@ final class DerivedHtml {
       html.append("</pre>").append(paragraph(budget.get(budget.size() - 1)));
     }
     return html.toString();
+  }
+
+  private String named(String side) {
+    MathMarkup markup = medium.markup();
+    String name = markup.name(derived.derivation().unknown());
+    return markup.row(List.of(name, markup.sign("="), side));
   }
 
   /** A line that goes on with the one above. */

@@ -2,6 +2,7 @@ package plainscale.render;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import plainscale.algebra.Equation;
 import plainscale.algebra.Outcome;
@@ -91,24 +92,28 @@ final class DerivedText {
         .value()
         .ifPresent(
             value -> {
-              lines.add(answer().text());
-              lines.add("  = " + Printer.print(value.inserted()));
+              value.notes().forEach(lines::add);
+              answer().ifPresent(equation -> lines.add(equation.text()));
+              value.inserted().ifPresent(e -> lines.add("  = " + Printer.print(e)));
               String also =
                   value
                       .prefixed()
                       .map(p -> " = " + ValueText.number(p, derived.writing()))
                       .orElse("");
-              lines.add("  = " + ValueText.number(value.shown(), derived.writing()) + also);
+              String name =
+                  value.inserted().isPresent() ? "  " : derived.derivation().unknown() + " ";
+              lines.add(name + "= " + ValueText.number(value.shown(), derived.writing()) + also);
               lines.addAll(budget());
             });
     return lines;
   }
 
-  /** The answer as an equation. */
-  Equation answer() {
-    Outcome.Solved solved = (Outcome.Solved) derived.derivation().outcome();
-    return new Equation(
-        new Expr.Name(new Span(0, 0), derived.derivation().unknown()), solved.answer());
+  /** The answer as an equation, if there is a closed form. */
+  Optional<Equation> answer() {
+    Expr.Name unknown = new Expr.Name(new Span(0, 0), derived.derivation().unknown());
+    return derived.derivation().outcome() instanceof Outcome.Solved solved
+        ? Optional.of(new Equation(unknown, solved.answer()))
+        : Optional.empty();
   }
 
   /** What makes the value uncertain, as bars, and what to measure better. */

@@ -79,8 +79,14 @@ final class TableText {
         .map(e -> "%s goes as %s: %s".formatted(what, power(on, e), twice))
         .orElseGet(
             () ->
-                "%s follows %s by no single power; here 1 %% more of %s makes it %s %% more, and %s"
-                    .formatted(what, on, on, rounded(dependence.local()), twice));
+                "%s follows %s by no single power; here 1 %% more of %s makes it %s %% %s, and %s"
+                    .formatted(
+                        what,
+                        on,
+                        on,
+                        rounded(Math.abs(dependence.local())),
+                        dependence.local() < 0 ? "less" : "more",
+                        twice));
   }
 
   private static String power(String name, Fraction exponent) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import plainscale.algebra.Budget;
 import plainscale.algebra.Derivation;
@@ -13,6 +14,7 @@ import plainscale.algebra.Known;
 import plainscale.algebra.Outcome;
 import plainscale.algebra.Relation;
 import plainscale.algebra.Solver;
+import plainscale.algebra.UnknownKinds;
 import plainscale.notation.Expr;
 import plainscale.notation.Printer;
 import plainscale.notation.Problem;
@@ -38,10 +40,29 @@ final class Derivations {
   Derivation of(Statement.Solve solve, String source) {
     Derivation known = made.get(solve.unknown());
     if (known == null) {
-      known = Solver.solve(relations(solve, source), solve.unknown(), known(solve), budget);
+      List<Relation> relations = relations(solve, source);
+      refuseUnitsThatDisagree(relations, solve, source);
+      known = Solver.solve(relations, solve.unknown(), known(solve), budget);
       made.put(solve.unknown(), known);
     }
     return known;
+  }
+
+  private void refuseUnitsThatDisagree(
+      List<Relation> relations, Statement.Solve solve, String source) {
+    List<Equation> equations = relations.stream().map(Relation::equation).toList();
+    UnknownKinds.of(
+            equations, name -> name.equals(solve.unknown()) ? Optional.empty() : wave.kind(name))
+        .disagreement()
+        .ifPresent(
+            i -> {
+              String sentence =
+                  "The units of the relation “%s” cannot agree, whatever its unknowns are: %s."
+                      .formatted(relations.get(i).name(), equations.get(i).text());
+              Span place = solve.relations().get(i).span();
+              throw new ProblemException(
+                  new Problem(Problem.Kind.UNIT, sentence, source, place, List.of()));
+            });
   }
 
   private List<Relation> relations(Statement.Solve solve, String source) {
@@ -91,7 +112,19 @@ final class Derivations {
     if (derivation.outcome() instanceof Outcome.Solved solved) {
       return evaluated(solved.answer(), solve.span(), source);
     }
+    if (derivation.outcome() instanceof Outcome.Numeric) {
+      return byNumbers(solve, source)
+          .map(RootByNumbers.Found::quantity)
+          .orElseThrow(() -> unsolved(derivation, solve.span(), source));
+    }
     throw unsolved(derivation, solve.span(), source);
+  }
+
+  /** The root of what is left of the relations where there is no closed form. */
+  Optional<RootByNumbers.Found> byNumbers(Statement.Solve solve, String source) {
+    return of(solve, source).outcome() instanceof Outcome.Numeric numeric
+        ? new RootByNumbers(wave, numeric.equation(), solve.unknown()).found(known(solve))
+        : Optional.empty();
   }
 
   /** The answer stands in no source, so what is wrong with it is told at the statement. */
@@ -138,7 +171,7 @@ final class Derivations {
     if (outcome instanceof Outcome.Bounded bounded) {
       return "I did not find “%s”: %s".formatted(unknown, bounded.why());
     }
-    return "I found no closed form for “%s”.".formatted(unknown);
+    return "I found no closed form for “%s”, and no root by numbers.".formatted(unknown);
   }
 
   private static List<String> repairs(Derivation derivation) {

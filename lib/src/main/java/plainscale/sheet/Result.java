@@ -280,10 +280,20 @@ public sealed interface Result {
    * a prefix, and the shares of its uncertainty.
    */
   record Evaluated(
-      Expr inserted, Shown shown, @Nullable Shown otherwise, List<Contribution> budget) {
-    /** Keeps its own copy of the budget. */
+      @Nullable Expr withValues,
+      List<String> notes,
+      Shown shown,
+      @Nullable Shown otherwise,
+      List<Contribution> budget) {
+    /** Keeps its own copies of the lists. */
     public Evaluated {
+      notes = List.copyOf(notes);
       budget = List.copyOf(budget);
+    }
+
+    /** The answer with values in place of the names, if there is a closed form. */
+    public Optional<Expr> inserted() {
+      return Optional.ofNullable(withValues);
     }
 
     /** The same with an SI prefix, where that reads better. */

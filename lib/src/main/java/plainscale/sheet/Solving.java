@@ -1,6 +1,11 @@
 package plainscale.sheet;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plainscale.algebra.Derivation;
 import plainscale.algebra.Outcome;
@@ -10,6 +15,7 @@ import plainscale.notation.Statement;
 import plainscale.quantity.Contribution;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
+import plainscale.units.UnitOfMeasure;
 
 /** Derivations as results: the steps, and the number that comes of them. */
 final class Solving {
@@ -22,14 +28,51 @@ final class Solving {
   Result solved(Statement.Solve solve) {
     Quantity value = showing.value(new Expr.Name(solve.span(), solve.unknown()));
     Derivation derivation = derivation(solve);
-    Outcome.Solved outcome = (Outcome.Solved) derivation.outcome();
     Shown shown = showing.shown(value, solve.format(), solve.span());
     boolean asked = solve.format().unit().isPresent();
     Shown prefixed = asked ? null : PrefixedForm.of(shown).orElse(null);
-    Expr inserted = outcome.answer().accept(new ValuesForNames(showing));
+    Expr inserted =
+        derivation.outcome() instanceof Outcome.Solved solved
+            ? solved.answer().accept(new ValuesForNames(showing))
+            : null;
+    List<String> notes =
+        showing.wave().derivations().byNumbers(solve, showing.source()).stream()
+            .flatMap(found -> notes(found, shown).stream())
+            .toList();
     Result.Evaluated number =
-        new Result.Evaluated(inserted, shown, prefixed, Contribution.of(value));
+        new Result.Evaluated(inserted, notes, shown, prefixed, Contribution.of(value));
     return derived(solve, derivation, number);
+  }
+
+  private List<String> notes(RootByNumbers.Found found, Shown shown) {
+    UnitOfMeasure unit = shown.unit();
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        "No closed form was found: the last equation is solved by numbers (Brent's method),"
+            + " between %s and %s."
+                .formatted(text(found.root().low(), unit), text(found.root().high(), unit)));
+    notes.add(
+        "At the root its sides differ by %s in SI units, after %d evaluations."
+            .formatted(rounded(found.root().residual()), found.all().evaluations()));
+    if (found.all().roots().size() > 1) {
+      String others =
+          found.all().roots().stream()
+              .filter(root -> root.value() != found.root().value())
+              .map(root -> text(root.value(), unit))
+              .collect(Collectors.joining(", "));
+      notes.add("Other roots, not taken: " + others + ".");
+    }
+    return notes;
+  }
+
+  private static String text(double coherent, UnitOfMeasure unit) {
+    String number = rounded(unit.fromCoherent(BigDecimal.valueOf(coherent)).doubleValue());
+    String gap = unit.text().isEmpty() || unit.text().equals("°") ? "" : " ";
+    return number + gap + unit.text();
+  }
+
+  private static String rounded(double value) {
+    return BigDecimal.valueOf(value).round(new MathContext(3)).toString().replace("E", "e");
   }
 
   /** The steps as far as they came, for an unknown that has no value. */

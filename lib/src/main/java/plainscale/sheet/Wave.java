@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -39,8 +40,19 @@ final class Wave implements Scope {
   private final Map<String, ProblemException> problems = new HashMap<>();
   private final Set<String> underway = new LinkedHashSet<>();
   private final Derivations derivations;
+  private final Map<String, Quantity> changed;
 
   Wave(Map<String, Entry> entries, Constants constants, Budget budget) {
+    this(entries, constants, budget, Map.of());
+  }
+
+  private Wave(
+      Map<String, Entry> entries,
+      Constants constants,
+      Budget budget,
+      Map<String, Quantity> changed) {
+    this.changed = changed;
+    this.values.putAll(changed);
     this.entries = entries;
     this.constants = constants;
     this.budget = budget;
@@ -49,9 +61,9 @@ final class Wave implements Scope {
 
   /** The same sheet with other values for some names. */
   Wave with(Map<String, Quantity> changed) {
-    Wave wave = new Wave(entries, constants, budget);
-    wave.values.putAll(changed);
-    return wave;
+    Map<String, Quantity> all = new HashMap<>(this.changed);
+    all.putAll(changed);
+    return new Wave(entries, constants, budget, all);
   }
 
   /** The derivations of this wave. */
@@ -63,6 +75,17 @@ final class Wave implements Scope {
   boolean has(String name) {
     Entry entry = entries.get(name);
     return entry == null ? constants.has(name) : !(entry.statement() instanceof Statement.Relation);
+  }
+
+  /** The kind of a name's value; empty if it has none. */
+  Optional<Kind> kind(String name) {
+    try {
+      return has(name)
+          ? Optional.of(value(new Expr.Name(new Span(0, 0), name), "").kind())
+          : Optional.empty();
+    } catch (ProblemException noValue) {
+      return Optional.empty();
+    }
   }
 
   /** The value of a name in its coherent unit; empty if it has none. */

@@ -8,7 +8,7 @@ import tech.units.indriya.unit.UnitDimension;
 
 /** The coherent unit of any dimensions as a product of SI base units: kg·m²/(A·s³). */
 final class BaseUnits {
-  private static final List<Map.Entry<Dimension, String>> BASE =
+  static final List<Map.Entry<Dimension, String>> BASE =
       List.of(
           Map.entry(UnitDimension.MASS, "kg"),
           Map.entry(UnitDimension.LENGTH, "m"),
