@@ -31,7 +31,7 @@ public final class Keywords {
       words(
           "in to with by roughly for if on from figures words full digits parts orders boxes counting length"
               + " sharing pages textbook codata short long milliard indian repeated ratio nearest"
-              + " floor everyday spaced steps answer questions");
+              + " floor everyday spaced steps answer questions small");
 
   private Keywords() {}
 

@@ -126,11 +126,22 @@ public sealed interface Statement {
       String unknown,
       Format format,
       Telling telling,
+      @Nullable Option smallAngle,
       String description)
       implements Statement {
     /** Keeps its own copy of the names. */
     public Solve {
       relations = List.copyOf(relations);
+    }
+
+    /** The angle that is taken to be small: sin θ ≈ tan θ ≈ θ, cos θ ≈ 1. */
+    public Optional<Option> small() {
+      return Optional.ofNullable(smallAngle);
+    }
+
+    /** The same without the approximation. */
+    public Solve exactly() {
+      return new Solve(span, relations, unknown, format, telling, null, description);
     }
 
     @Override

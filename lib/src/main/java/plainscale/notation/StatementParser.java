@@ -248,8 +248,16 @@ final class StatementParser {
     }
     String unknown = newName("solve level, upright for q");
     Format format = format();
-    Statement.Telling telling = tokens.acceptWord("with") ? telling() : Statement.Telling.STEPS;
-    return new Statement.Solve(whole(), relations, unknown, format, telling, description());
+    Statement.Telling telling = Statement.Telling.STEPS;
+    Statement.Option small = null;
+    while (tokens.acceptWord("with")) {
+      if (tokens.acceptWord("small")) {
+        small = known("solve level for q with small θ");
+      } else {
+        telling = telling();
+      }
+    }
+    return new Statement.Solve(whole(), relations, unknown, format, telling, small, description());
   }
 
   private Statement.Telling telling() {
@@ -304,17 +312,18 @@ final class StatementParser {
     return new Statement.Depends(whole(), value, known("depends q on d"));
   }
 
+  /** As in a given, what follows the number of a limit is its unit. */
   private Statement vary() {
     Statement.Option name = known("vary d from 8 cm to 40 cm show q");
     if (!tokens.acceptWord("from")) {
       throw tokens.unexpected("“from” and a value belong here");
     }
-    Expr from = new ExpressionParser(tokens, names).sum();
+    Expr from = new ExpressionParser(tokens, Names.NONE).sum();
     if (!tokens.acceptWord("to")) {
       throw tokens.unexpected("“to” and a value belong here");
     }
-    Expr to = new ExpressionParser(tokens, names).sum();
-    Expr step = tokens.acceptWord("by") ? new ExpressionParser(tokens, names).sum() : null;
+    Expr to = new ExpressionParser(tokens, Names.NONE).sum();
+    Expr step = tokens.acceptWord("by") ? new ExpressionParser(tokens, Names.NONE).sum() : null;
     if (!tokens.acceptWord("show")) {
       throw tokens.unexpected("“show” and what is to be shown belong here");
     }

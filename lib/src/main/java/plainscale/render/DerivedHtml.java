@@ -59,7 +59,7 @@ final class DerivedHtml {
 
   private String step(Step step) {
     String after = text.hidesResults() ? "…" : math(step.after());
-    return "<details open><summary>"
+    return "<details open=\"\"><summary>"
         + words(text.reason(step))
         + "</summary>"
         + TABLE.formatted(LINE.formatted(step.number(), after))

@@ -28,7 +28,7 @@ final class Derivations {
   private final Wave wave;
   private final Map<String, Entry> entries;
   private final Budget budget;
-  private final Map<String, Derivation> made = new HashMap<>();
+  private final Map<Statement.Solve, Derivation> made = new HashMap<>();
 
   Derivations(Wave wave, Map<String, Entry> entries, Budget budget) {
     this.wave = wave;
@@ -38,12 +38,12 @@ final class Derivations {
 
   /** The derivation of the unknown that a solving statement defines. */
   Derivation of(Statement.Solve solve, String source) {
-    Derivation known = made.get(solve.unknown());
+    Derivation known = made.get(solve);
     if (known == null) {
       List<Relation> relations = relations(solve, source);
       refuseUnitsThatDisagree(relations, solve, source);
       known = Solver.solve(relations, solve.unknown(), known(solve), budget);
-      made.put(solve.unknown(), known);
+      made.put(solve, known);
     }
     return known;
   }
@@ -73,9 +73,26 @@ final class Derivations {
         throw noRelation(name, source);
       }
       Equation equation = new Equation(relation.left(), relation.right());
-      relations.add(new Relation(relation.name(), equation, relation.description()));
+      Equation taken =
+          solve.small().map(angle -> approximate(equation, angle.text())).orElse(equation);
+      String said = relation.description();
+      String words =
+          taken.equals(equation)
+              ? said
+              : (said + "; " + approximately(solve)).replaceFirst("^; ", "");
+      relations.add(new Relation(relation.name(), taken, words));
     }
     return relations;
+  }
+
+  private static Equation approximate(Equation equation, String angle) {
+    SmallAngle small = new SmallAngle(angle);
+    return new Equation(equation.left().accept(small), equation.right().accept(small));
+  }
+
+  private static String approximately(Statement.Solve solve) {
+    String angle = solve.small().orElseThrow().text();
+    return "for small %1$s: sin(%1$s) ≈ tan(%1$s) ≈ %1$s, cos(%1$s) ≈ 1".formatted(angle);
   }
 
   private ProblemException noRelation(Statement.Option name, String source) {

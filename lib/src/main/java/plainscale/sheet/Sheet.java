@@ -31,6 +31,7 @@ import plainscale.quantity.Quantity;
  */
 public final class Sheet {
   private final Map<String, Cell> cells = new LinkedHashMap<>();
+  private final Map<String, List<Result>> shown = new LinkedHashMap<>();
   private volatile Map<String, Entry> entries = Map.of();
   private volatile Map<String, Quantity> values = Map.of();
   private volatile Settings settings = Settings.USUAL;
@@ -64,6 +65,7 @@ public final class Sheet {
         wave.allValues(); // in order: a long chain is met from its start
     List<Result> results = new ArrayList<>(defined.remarks());
     results.addAll(results(cellId, cell, wave));
+    shown.put(cellId, List.copyOf(results));
     List<Run.Update> updates = updates(cellId, defined.changed(), !settings.equals(before), wave);
     values = computed;
     return new Run(results, updates, isFixed(cell));
@@ -103,7 +105,11 @@ public final class Sheet {
     cells.forEach(
         (id, cell) -> {
           if (!id.equals(cellId) && (all || uses(cell, changed))) {
-            updates.add(new Run.Update(id, results(id, cell, wave)));
+            List<Result> results = results(id, cell, wave);
+            boolean same = results.equals(shown.put(id, results));
+            if (!same) {
+              updates.add(new Run.Update(id, results));
+            }
           }
         });
     return updates;

@@ -39,9 +39,20 @@ final class Solving {
         showing.wave().derivations().byNumbers(solve, showing.source()).stream()
             .flatMap(found -> notes(found, shown).stream())
             .toList();
+    List<String> remarks = new ArrayList<>(notes);
+    solve.small().ifPresent(angle -> remarks.add(error(solve, angle.text(), value)));
     Result.Evaluated number =
-        new Result.Evaluated(inserted, notes, shown, prefixed, Contribution.of(value));
+        new Result.Evaluated(inserted, remarks, shown, prefixed, Contribution.of(value));
     return derived(solve, derivation, number);
+  }
+
+  /** By how much the approximation misses, for these givens. */
+  private String error(Statement.Solve solve, String angle, Quantity approximate) {
+    Quantity exact = showing.wave().derivations().value(solve.exactly(), showing.source());
+    double error = approximate.value().doubleValue() / exact.value().doubleValue() - 1;
+    return "Taking %s to be small makes %s %s %% too %s here."
+        .formatted(
+            angle, solve.unknown(), rounded(Math.abs(100 * error)), error < 0 ? "small" : "large");
   }
 
   private List<String> notes(RootByNumbers.Found found, Shown shown) {

@@ -1,11 +1,16 @@
 package plainscale.sheet;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import plainscale.notation.Expr;
 import plainscale.quantity.Shown;
 import plainscale.units.UnitOfMeasure;
 
 /** An expression with the rounded values in place of the names, as it is put into a calculator. */
 record ValuesForNames(Showing showing) implements Expr.Visitor<Expr> {
+  /** Nobody types more figures of a constant; the value itself is computed with all of them. */
+  private static final MathContext OF_CONSTANTS = new MathContext(4, RoundingMode.HALF_EVEN);
 
   @Override
   public Expr literal(Expr.Literal literal) {
@@ -16,7 +21,9 @@ record ValuesForNames(Showing showing) implements Expr.Visitor<Expr> {
   public Expr name(Expr.Name name) {
     Shown shown = showing.value(name).shown();
     UnitOfMeasure unit = shown.unit().equals(UnitOfMeasure.ONE) ? null : shown.unit();
-    return new Expr.Literal(name.span(), shown.value(), unit, false);
+    boolean own = showing.names().entries().containsKey(name.text());
+    BigDecimal value = own ? shown.value() : shown.value().round(OF_CONSTANTS);
+    return new Expr.Literal(name.span(), value, unit, false);
   }
 
   @Override

@@ -114,6 +114,7 @@ final class WhatIfs {
                     name,
                     Format.USUAL,
                     Statement.Telling.ANSWER,
+                    null,
                     ""));
   }
 

@@ -22,10 +22,10 @@ class CellHtmlTest {
   private static final Set<String> ELEMENTS =
       Set.of(
           "table", "tbody", "tr", "td", "p", "b", "i", "br", "span", "div", "pre", "img", "sub",
-          "sup", "wbr", "ol", "li");
+          "sup", "wbr", "ol", "li", "details", "summary");
   private static final Set<String> EMPTY = Set.of("br", "img", "wbr");
   private static final Pattern ATTRIBUTES =
-      Pattern.compile("(?: (?:class|style|colspan|src|alt)=\"[^\"<>]*\")*/?");
+      Pattern.compile("(?: (?:class|style|colspan|src|alt)=\"[^\"<>]*\"| open=\"\")*/?");
   private static final Pattern MARKUP = Pattern.compile("<(/?)([a-z]*)([^<>]*)>");
   private static final Pattern REFERENCE = Pattern.compile("&(?!(?:amp|lt|gt|quot|#39);)");
 

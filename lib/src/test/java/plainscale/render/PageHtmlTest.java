@@ -33,6 +33,8 @@ class PageHtmlTest {
           "pre",
           "ol",
           "li",
+          "details",
+          "summary",
           "wbr",
           "root", // HTML
           "math",

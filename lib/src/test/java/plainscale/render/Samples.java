@@ -63,6 +63,35 @@ final class Samples {
         dots n_moved with 3
         ruler d
         """);
+    CELLS.put(
+        "derivation",
+        """
+        relation level: k_e q^2/d^2 = T sin(θ) "push < pull"
+        relation upright: m g_n = T cos(θ)
+        solve level, upright for q in nC "charge & <b>"
+        """);
+    CELLS.put(
+        "derivations told otherwise",
+        """
+        relation level: F d = 3 [J]
+        solve level for F with boxes
+        relation other: cos(z) = z/1 [rad]
+        solve other for z with questions
+        relation third: x^2 = 5*x + 6
+        solve third for x with answer
+        """);
+    CELLS.put(
+        "what ifs",
+        """
+        w = m g_n
+        v = w/m
+        what if m = 2*m
+        what if d = 3*d show w
+        depends w on m
+        depends v on m
+        depends w + 1 [N] on m
+        vary m from -1 g to 3 g by 1 g show w in mN, sqrt(m/1 [g])
+        """);
     CELLS.put("choices", "locale SI\nscale long\norders floor\ndigits spaced");
     CELLS.put(
         "locale", "locale de\nshow 1234.5 [kg] in words\nv = 0.5 [m/s] 3\ncontrast d with 3 [m]");
