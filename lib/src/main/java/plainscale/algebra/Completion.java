@@ -55,7 +55,12 @@ final class Completion {
         values.put(next, root.get());
       }
     }
-    return Optional.of(relations.stream().allMatch(r -> Points.holds(r, values)));
+    return Optional.of(relations.stream().allMatch(r -> holds(r, values)));
+  }
+
+  private static boolean holds(Equation equation, Map<String, Double> values) {
+    Approximate left = Approximate.of(equation.left(), values);
+    return left.nearly(Approximate.of(equation.right(), values));
   }
 
   private String missing(Map<String, Double> values) {

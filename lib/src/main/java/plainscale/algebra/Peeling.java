@@ -134,18 +134,19 @@ final class Peeling {
 
   private Turn raised(Line line, Sum base, BigFraction exponent, Sum other) {
     BigFraction power = exponent.reciprocal();
-    String text = Rationals.isWhole(power) ? powerName(power) : "to the power " + power;
-    Line.Note note =
-        Line.Note.of("Raise both sides of {0} " + text + ".", board.text(other) + " ≥ 0");
+    String text =
+        power.equals(BigFraction.TWO)
+            ? "Square both sides of {0}."
+            : "Raise both sides of {0} to the power " + power + ".";
+    Line.Note note = Line.Note.of(text, notNegative(other));
     if (board.sign(other) < 0) {
       return new Turn.End(Turn.Kind.NOT_REAL, "a root would be negative");
     }
     return Turn.Next.of(line.then(Rule.RAISE, base, other.power(power), note));
   }
 
-  private static String powerName(BigFraction power) {
-    return power.getNumeratorAsInt() == 2
-        ? "to the second power"
-        : "to the power " + power.getNumeratorAsInt();
+  /** "c - v ≥ 0", unless that is certain for positive quantities. */
+  private String notNegative(Sum sum) {
+    return board.sign(sum) > 0 ? "" : board.text(sum) + " ≥ 0";
   }
 }

@@ -48,7 +48,7 @@ final class Quadratic {
   private Turn choose(Line plus, Line minus, Polynomial.Coefficients k, String text) {
     int first = board.sign(plus.right());
     int second = board.sign(minus.right());
-    if (first == 0 && second == 0 && board.sign(k.a()) * board.sign(k.c()) < 0) {
+    if (board.sign(k.a()) * board.sign(k.c()) < 0) {
       first = board.sign(k.a()); // the product of the roots is negative
       second = -first;
     }

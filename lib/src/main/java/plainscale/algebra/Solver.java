@@ -21,6 +21,7 @@ import plainscale.notation.ProblemException;
  */
 public final class Solver {
   private static final int MOST_RELATIONS = 60;
+  private static final int MOST_CONNECTED = 8;
 
   private final List<Relation> relations;
   private final String unknown;
@@ -48,8 +49,8 @@ public final class Solver {
       return bounded(relations, unknown, why);
     }
     try {
-      Set<String> names = Mentions.of(relations.stream().map(Relation::equation).toList()).names();
-      Writer writer = new Writer(new ArrayList<>(names));
+      List<Equation> equations = relations.stream().map(Relation::equation).toList();
+      Writer writer = new Writer(NameOrder.of(equations));
       Board board = new Board(writer, new Others(known, unknown), budget);
       return new Solver(relations, unknown, board).derive();
     } catch (TooLargeException e) {
@@ -95,7 +96,8 @@ public final class Solver {
         best = Optional.of(found);
       }
     }
-    return best.map(found -> new Telling(board, relations, lines, unknown).tell(found))
+    return best.or(this::byCancelling)
+        .map(found -> new Telling(board, relations, lines, unknown).tell(found))
         .orElseGet(this::free);
   }
 
@@ -108,6 +110,16 @@ public final class Solver {
         .thenComparing(found -> found.path().isEmpty())
         .thenComparing(found -> found.kind() == Turn.Kind.STUCK)
         .thenComparing(Search.Found::steps);
+  }
+
+  /** With more unknowns than relations, some may still cancel. */
+  private Optional<Search.Found> byCancelling() {
+    BitSet set = selection.connected(unknown);
+    if (set.isEmpty() || set.cardinality() > MOST_CONNECTED) {
+      return Optional.empty();
+    }
+    Search.Found found = new Search(board, unknown).run(set.stream().mapToObj(lines::get).toList());
+    return Optional.of(found).filter(Solver::isAnswer);
   }
 
   /** Too few relations: which quantities keep the unknown from being found. */

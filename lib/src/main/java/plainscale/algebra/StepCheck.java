@@ -52,7 +52,8 @@ final class StepCheck {
   private boolean holds(Sides a, List<Sides> s) {
     Sides b = s.get(0);
     return switch (rule) {
-      case SUBSTITUTE, COLLECT, FACTOR_OUT, EXPAND, IDENTITY, SIMPLIFY, SWAP_SIDES ->
+      case SUBSTITUTE -> a.nearlySame(b) || a.nearlySame(b.swapped());
+      case COLLECT, FACTOR_OUT, EXPAND, IDENTITY, SIMPLIFY, SWAP_SIDES ->
           a.same(b) || a.same(b.swapped());
       case MULTIPLY_BY, DIVIDE_BY ->
           a.left().times(b.right()).near(a.right().times(b.left()))
@@ -141,12 +142,17 @@ final class StepCheck {
       return left.usable() && right.usable();
     }
 
+    /** At a point that was computed first. */
     boolean equal() {
-      return left.near(right);
+      return left.nearly(right);
     }
 
     boolean same(Sides other) {
       return left.near(other.left) && right.near(other.right);
+    }
+
+    boolean nearlySame(Sides other) {
+      return left.nearly(other.left) && right.nearly(other.right);
     }
 
     Approximate difference() {
