@@ -80,6 +80,7 @@ final class Completion {
     List<Double> roots =
         Numerically.solve(equation, name, values).roots().stream()
             .map(Numerically.Root::value)
+            .filter(root -> root != 0) // a mass of zero would make any wrong answer fit
             .toList();
     return roots.stream().filter(root -> root > 0).findFirst().or(() -> roots.stream().findFirst());
   }

@@ -60,7 +60,9 @@ final class Gathering {
 
   /** What is cleared away before terms are compared: denominators, brackets, squares of cosines. */
   private Optional<Line> simpler(Line line) {
-    return cleared(line)
+    return identities
+        .tangents(line)
+        .or(() -> cleared(line))
         .or(() -> expanded(line))
         .or(() -> identities.of(line))
         .or(() -> new Radicals(board, name).of(line));
@@ -113,13 +115,12 @@ final class Gathering {
     Sum factor = Sum.of(terms.stream().map(term -> term.over(common)).toList());
     Sum product = Sum.of(common).times(factor);
     Line.Note note = Line.Note.of("Factor out " + board.text(common) + " in {0}.");
-    return line.then(Rule.COLLECT, product, other, note);
+    return line.then(Rule.FACTOR_OUT, product, other, note);
   }
 
   /** Whether one factor at most is left of the unknown when the sides are divided. */
   private boolean isSimple(Line line) {
-    Term quotient =
-        unknownPart(line.left().asTerm()).over(unknownPart(line.right().asTerm()));
+    Term quotient = unknownPart(line.left().asTerm()).over(unknownPart(line.right().asTerm()));
     return quotient.factors().size() <= 1
         || !Identities.tangent(board, name, Line.relation(Sum.of(quotient), Sum.ONE)).isEmpty();
   }

@@ -65,7 +65,8 @@ final class Inverses {
       return new Turn.End(Turn.Kind.NOT_REAL, text + " would be " + number);
     }
     String condition = inverse.branch().replace("%", board.text(applied.argument()));
-    String reason = "Take %s, the inverse of %s, of both sides of {0}."
+    String reason =
+        "Take %s, the inverse of %s, of both sides of {0}."
             .formatted(inverse.function().text(), applied.function().text());
     Line taken =
         line.then(

@@ -21,30 +21,53 @@ final class NameOrder implements Expr.Visitor<List<String>> {
   static List<String> of(Collection<Equation> equations) {
     NameOrder order = new NameOrder();
     for (Equation equation : equations) {
-      order.product(equation.left().accept(order));
-      order.product(equation.right().accept(order));
+      order.whole(equation.left());
+      order.whole(equation.right());
     }
     return order.sorted();
   }
 
-  /** The earliest name before which nothing has to stand; in a circle simply the earliest. */
+  /**
+   * The earliest name before which nothing has to stand, one with the same letter first; in a
+   * circle simply the earliest.
+   */
   private List<String> sorted() {
     List<String> left = new ArrayList<>(before.keySet());
     List<String> sorted = new ArrayList<>();
     while (!left.isEmpty()) {
-      String next =
+      List<String> free =
           left.stream()
               .filter(name -> sorted.containsAll(before.getOrDefault(name, Set.of())))
+              .toList();
+      String letter = sorted.isEmpty() ? "" : letter(sorted.get(sorted.size() - 1));
+      String next =
+          free.stream()
+              .filter(name -> letter(name).equals(letter))
               .findFirst()
-              .orElse(left.get(0));
+              .orElse(free.isEmpty() ? left.get(0) : free.get(0));
       sorted.add(next);
       left.remove(next);
     }
     return sorted;
   }
 
+  private static String letter(String name) {
+    return name.replaceFirst("_.*", "");
+  }
+
+  /** The terms of a sum say nothing of the order of factors, unless the sum is one. */
+  private void whole(Expr expr) {
+    List<String> factors = expr.accept(this);
+    boolean sum =
+        expr instanceof Expr.Binary b
+            && (b.operator() == Expr.Operator.PLUS || b.operator() == Expr.Operator.MINUS);
+    if (!sum) {
+      product(factors);
+    }
+  }
+
   /** Notes that each factor stands after those to its left; the first relation to say so counts. */
-  private List<String> product(List<String> factors) {
+  private void product(List<String> factors) {
     for (int i = 1; i < factors.size(); i++) {
       for (String first : factors.subList(0, i)) {
         String second = factors.get(i);
@@ -54,7 +77,6 @@ final class NameOrder implements Expr.Visitor<List<String>> {
         }
       }
     }
-    return List.of();
   }
 
   @Override
@@ -81,12 +103,13 @@ final class NameOrder implements Expr.Visitor<List<String>> {
       case TIMES -> joined(left, right);
       case POWER -> left;
       case OVER -> {
-        product(right);
+        whole(binary.right());
         yield left;
       }
       case PLUS, MINUS -> {
         product(left);
-        yield product(right);
+        product(right);
+        yield joined(left, right);
       }
     };
   }
@@ -99,7 +122,8 @@ final class NameOrder implements Expr.Visitor<List<String>> {
 
   @Override
   public List<String> call(Expr.Call call) {
-    return product(call.argument().accept(this));
+    whole(call.argument());
+    return List.of();
   }
 
   @Override

@@ -119,8 +119,7 @@ final class Polynomial {
     return Isolation.stuck();
   }
 
-  private Turn quadratic(
-      Line line, Atom variable, NavigableMap<BigFraction, Sum> powers) {
+  private Turn quadratic(Line line, Atom variable, NavigableMap<BigFraction, Sum> powers) {
     List<Sum> sums = List.copyOf(powers.values());
     Coefficients k = new Coefficients(sums.get(2), sums.get(1), sums.get(0));
     Coefficients positive = k.a().terms().get(0).coefficient().doubleValue() < 0 ? k.negate() : k;

@@ -90,8 +90,11 @@ public final class Solver {
         break;
       }
       size = set.cardinality();
-      Search.Found found =
-          new Search(board, unknown).run(set.stream().mapToObj(lines::get).toList());
+      Search search = new Search(board, unknown);
+      Search.Found found = search.run(set.stream().mapToObj(lines::get).toList());
+      if (found.path().isEmpty() && search.isDependent()) {
+        continue; // the equations say less than their number
+      }
       if (best.isEmpty() || Solver.order().compare(found, best.get()) < 0) {
         best = Optional.of(found);
       }
@@ -129,11 +132,17 @@ public final class Solver {
     }
     Set<String> names = new TreeSet<>(selection.names(selection.connected(unknown)));
     names.remove(unknown);
-    names.removeIf(name -> !selection.determining(name).isEmpty());
+    names.removeIf(this::isDetermined);
     Outcome outcome =
         names.isEmpty()
             ? new Outcome.Free(List.of(unknown))
             : new Outcome.Free(new ArrayList<>(names));
     return new Derivation(unknown, relations, List.of(), outcome);
+  }
+
+  /** Whether a name follows without the unknown. */
+  private boolean isDetermined(String name) {
+    return selection.determining(name).stream()
+        .anyMatch(set -> !selection.names(set).contains(unknown));
   }
 }

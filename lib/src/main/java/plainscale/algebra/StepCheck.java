@@ -42,10 +42,12 @@ final class StepCheck {
   private Optional<Boolean> holdsAt(Map<String, Double> values) {
     Sides result = Sides.of(after, values);
     List<Sides> sources = from.stream().map(equation -> Sides.of(equation, values)).toList();
-    boolean usable = result.usable() && sources.stream().allMatch(Sides::usable);
     if (zeroSides()) {
       return Optional.of(sources.get(0).equal());
     }
+    boolean root = rule == Rule.QUADRATIC_FORMULA || rule == Rule.CHOOSE_ROOT;
+    boolean usable =
+        result.usable() && sources.stream().allMatch(s -> root ? s.exists() : s.usable());
     return usable ? Optional.of(holds(result, sources)) : Optional.empty();
   }
 
@@ -136,6 +138,10 @@ final class StepCheck {
 
     Sides swapped() {
       return new Sides(right, left);
+    }
+
+    boolean exists() {
+      return Double.isFinite(left.value()) && Double.isFinite(right.value());
     }
 
     boolean usable() {

@@ -117,8 +117,7 @@ final class Telling {
         Sum right = Replacement.in(line.right(), power, answer.right());
         if (left.minus(right).number().map(n -> n.doubleValue() != 0).orElse(false)) {
           Line.Note note = Line.Note.of("Substitute " + unknown + " from {1} in {0}.");
-          return Optional.of(
-              Line.by(Rule.SUBSTITUTE, List.of(line, answer), left, right, note));
+          return Optional.of(Line.by(Rule.SUBSTITUTE, List.of(line, answer), left, right, note));
         }
       }
     }
