@@ -11,7 +11,8 @@ import plainscale.quantity.ElementaryFunction;
  */
 record Approximate(double value, double error) {
   private static final double ROUNDING = 0x1p-52;
-  private static final double WORST = 1e-5;
+  private static final int MOST_DECADES = 200;
+  private static final double WORST = 1e-9;
 
   static Approximate of(double value) {
     return new Approximate(value, Math.abs(value) * ROUNDING);
@@ -23,12 +24,19 @@ record Approximate(double value, double error) {
 
   /** Whether enough digits are left to compare. */
   boolean usable() {
-    return Double.isFinite(value) && error <= WORST * Math.max(Math.abs(value), 1e-300);
+    boolean inRange = value == 0 || Math.abs(Math.log10(Math.abs(value))) < MOST_DECADES;
+    return Double.isFinite(value) && inRange && error <= WORST * Math.max(Math.abs(value), 1e-300);
   }
 
   /** Whether both may be the same number. */
   boolean near(Approximate other) {
     double tolerance = 1e3 * (error + other.error) + 1e-12 * Math.abs(value);
+    return Math.abs(value - other.value) <= tolerance;
+  }
+
+  /** The same for numbers that come from roots, which are known to half the digits at worst. */
+  boolean nearly(Approximate other) {
+    double tolerance = 1e8 * (error + other.error) + 1e-9 * Math.abs(value);
     return Math.abs(value - other.value) <= tolerance;
   }
 

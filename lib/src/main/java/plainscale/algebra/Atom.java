@@ -44,7 +44,7 @@ sealed interface Atom extends Comparable<Atom> {
 
     @Override
     public boolean positive() {
-      return false;
+      return name.equals("π");
     }
   }
 

@@ -87,28 +87,48 @@ record Board(Writer writer, Known known, Budget budget) {
     return atom.positive() ? 1 : 0;
   }
 
-  /** A sum in which the bars around positive names are gone, and which names that were. */
-  record Bare(Sum sum, List<String> names) {
+  /** A sum in which the bars around what is positive are gone, and what that was. */
+  record Bare(Sum sum, List<String> assumed) {
     String condition() {
-      return names.stream().map(name -> name + " ≥ 0").collect(Collectors.joining(", "));
+      return assumed.stream().map(text -> text + " ≥ 0").collect(Collectors.joining(", "));
     }
   }
 
-  /** Takes the bars from |d| if d has no value or a positive one. */
+  /** Takes the bars from |d| and |sin θ| if these have no value or a positive one. */
   Bare withoutBars(Sum sum) {
     Sum result = sum;
     List<String> assumed = new ArrayList<>();
-    for (String name : sum.names()) {
-      OptionalDouble value = known.value(name);
-      Atom bars = new Atom.Applied(ElementaryFunction.ABS, Sum.symbol(name));
-      Sum bare =
-          value.orElse(1) >= 0 ? Replacement.in(result, Term.of(bars), Sum.symbol(name)) : result;
-      if (!bare.equals(result) && value.isEmpty()) {
-        assumed.add(name);
+    for (Atom.Applied bars : bars(sum)) {
+      Sum inside = bars.argument();
+      OptionalDouble value = value(inside);
+      if (value.orElse(1) >= 0) {
+        result = Replacement.in(result, Term.of(bars), inside);
+        if (value.isEmpty()) {
+          assumed.add(text(inside));
+        }
       }
-      result = bare;
     }
     return new Bare(result, assumed);
+  }
+
+  /** The bars around a name or a function; nothing is assumed of the sign of a sum. */
+  private static List<Atom.Applied> bars(Sum sum) {
+    List<Atom.Applied> bars = new ArrayList<>();
+    for (Term term : sum.terms()) {
+      for (Atom atom : term.factors().keySet()) {
+        if (atom instanceof Atom.Applied applied && isBarsAroundOne(applied)) {
+          bars.add(applied);
+        } else if (atom instanceof Atom.Group group) {
+          bars.addAll(bars(group.sum()));
+        }
+      }
+    }
+    return bars;
+  }
+
+  private static boolean isBarsAroundOne(Atom.Applied applied) {
+    return applied.function() == ElementaryFunction.ABS
+        && !(applied.argument().asTerm().factors().firstKey() instanceof Atom.Group);
   }
 
   /** "m ≠ 0" for each factor that one divides by and of which that is not certain. */

@@ -86,14 +86,15 @@ public record Check(List<String> failures) {
         : Optional.empty();
   }
 
-  /** The numbers of the relations that the last step depends on. */
+  /** The numbers of the relations that the steps use; without steps, the one with the answer. */
   static Set<Integer> used(Derivation derivation) {
     int relations = derivation.relations().size();
     Set<Integer> used = new TreeSet<>();
     derivation.steps().forEach(step -> used.addAll(step.from()));
     used.removeIf(number -> number > relations);
-    if (used.isEmpty()) {
-      for (int i = 1; i <= relations; i++) {
+    for (int i = 1; i <= relations && used.isEmpty(); i++) {
+      if (derivation.equation(i).left() instanceof Expr.Name name
+          && name.text().equals(derivation.unknown())) {
         used.add(i);
       }
     }

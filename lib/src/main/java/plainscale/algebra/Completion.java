@@ -55,7 +55,12 @@ final class Completion {
         values.put(next, root.get());
       }
     }
-    return Optional.of(relations.stream().allMatch(r -> Points.holds(r, values)));
+    return Optional.of(relations.stream().allMatch(r -> holds(r, values)));
+  }
+
+  private static boolean holds(Equation equation, Map<String, Double> values) {
+    Approximate left = Approximate.of(equation.left(), values);
+    return left.nearly(Approximate.of(equation.right(), values));
   }
 
   private String missing(Map<String, Double> values) {
@@ -75,6 +80,7 @@ final class Completion {
     List<Double> roots =
         Numerically.solve(equation, name, values).roots().stream()
             .map(Numerically.Root::value)
+            .filter(root -> root != 0) // a mass of zero would make any wrong answer fit
             .toList();
     return roots.stream().filter(root -> root > 0).findFirst().or(() -> roots.stream().findFirst());
   }

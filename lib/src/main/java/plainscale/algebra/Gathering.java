@@ -31,23 +31,21 @@ final class Gathering {
 
   /** The unknown stands on both sides. */
   Turn bothSides(Line line) {
-    if (line.left().isSingle() && line.right().isSingle()) {
+    if (line.left().isSingle() && line.right().isSingle() && isSimple(line)) {
       return ratio(line);
     }
     Optional<Line> simpler = simpler(line);
     if (simpler.isPresent()) {
       return Turn.Next.of(simpler.get());
     }
-    Sum moved = Sum.of(with(line.right())).plus(without(line.left()));
-    return Turn.Next.of(moved(line, line.left(), line.right(), moved));
+    return Turn.Next.of(separated(line, line.left(), line.right()));
   }
 
   /** Several terms, of which at least one contains the unknown, all on one side. */
   Turn oneSide(Line line, Sum side, Sum other) {
     List<Term> terms = with(side);
-    Sum free = without(side);
     if (terms.size() == 1) {
-      return Turn.Next.of(moved(line, side, other, free));
+      return Turn.Next.of(separated(line, side, other));
     }
     Optional<Line> simpler = simpler(line);
     if (simpler.isPresent()) {
@@ -55,14 +53,16 @@ final class Gathering {
     }
     if (alike(terms)) {
       return Turn.Next.of(
-          free.isZero() ? collected(line, terms, other) : moved(line, side, other, free));
+          without(side).isZero() ? collected(line, terms, other) : separated(line, side, other));
     }
     return new Polynomial(board, name).turn(line, side.minus(other));
   }
 
   /** What is cleared away before terms are compared: denominators, brackets, squares of cosines. */
   private Optional<Line> simpler(Line line) {
-    return cleared(line)
+    return identities
+        .tangents(line)
+        .or(() -> cleared(line))
         .or(() -> expanded(line))
         .or(() -> identities.of(line))
         .or(() -> new Radicals(board, name).of(line));
@@ -77,14 +77,29 @@ final class Gathering {
     return line2.isPresent() && !product.isNumber() ? Turn.Next.of(line2.get()) : Isolation.stuck();
   }
 
-  private Line moved(Line line, Sum side, Sum other, Sum moved) {
-    boolean adds = moved.terms().stream().allMatch(t -> t.coefficient().doubleValue() < 0);
+  /** What contains the unknown on one side, the rest on the other, so that few signs are minus. */
+  private Line separated(Line line, Sum side, Sum other) {
+    Sum unknown = Sum.of(with(side)).minus(Sum.of(with(other)));
+    boolean negative = unknown.terms().stream().allMatch(t -> t.coefficient().doubleValue() < 0);
+    return negative && !unknown.isZero() ? moved(line, other, side) : moved(line, side, other);
+  }
+
+  private Line moved(Line line, Sum side, Sum other) {
+    Sum moved = without(side).plus(Sum.of(with(other)));
+    long minus = moved.terms().stream().filter(t -> t.coefficient().doubleValue() < 0).count();
+    boolean adds = minus == moved.terms().size();
     String reason =
         adds
             ? "Add " + board.text(moved.negate()) + " to both sides of {0}."
             : "Subtract " + board.text(moved) + " from both sides of {0}.";
+    boolean mixed = minus > 0 && !adds;
+    Line.Note note =
+        Line.Note.of(
+            mixed
+                ? "Bring what contains " + name + " to one side of {0}, the rest to the other."
+                : reason);
     Rule rule = adds ? Rule.ADD_TO : Rule.SUBTRACT_FROM;
-    return line.then(rule, side.minus(moved), other.minus(moved), Line.Note.of(reason));
+    return line.then(rule, side.minus(moved), other.minus(moved), note);
   }
 
   private boolean alike(List<Term> terms) {
@@ -100,7 +115,14 @@ final class Gathering {
     Sum factor = Sum.of(terms.stream().map(term -> term.over(common)).toList());
     Sum product = Sum.of(common).times(factor);
     Line.Note note = Line.Note.of("Factor out " + board.text(common) + " in {0}.");
-    return line.then(Rule.COLLECT, product, other, note);
+    return line.then(Rule.FACTOR_OUT, product, other, note);
+  }
+
+  /** Whether one factor at most is left of the unknown when the sides are divided. */
+  private boolean isSimple(Line line) {
+    Term quotient = unknownPart(line.left().asTerm()).over(unknownPart(line.right().asTerm()));
+    return quotient.factors().size() <= 1
+        || !Identities.tangent(board, name, Line.relation(Sum.of(quotient), Sum.ONE)).isEmpty();
   }
 
   /** One product on each side: the unknown goes to the left by division. */

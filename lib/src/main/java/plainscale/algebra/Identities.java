@@ -27,6 +27,27 @@ final class Identities {
         .or(() -> applied(line, this::squares, "cos(%)^2 = 1 - sin(%)^2"));
   }
 
+  /** Tangents instead of quotients, and of the square below a line beside a tangent. */
+  Optional<Line> tangents(Line line) {
+    return quotient(line).or(() -> applied(line, this::secants, "1/cos(%)^2 = 1 + tan(%)^2"));
+  }
+
+  private Sum secants(Sum sum) {
+    for (Term term : sum.terms()) {
+      for (Atom atom : term.factors().keySet()) {
+        if (atom instanceof Atom.Applied cosine
+            && cosine.function() == COS
+            && atom.contains(name)
+            && term.exponent(atom).equals(TWO.negate())
+            && mentions(sum, new Atom.Applied(TAN, cosine.argument()))) {
+          Sum tangent = Sum.of(Term.of(new Atom.Applied(TAN, cosine.argument()), TWO));
+          return Replacement.in(sum, Term.of(atom, TWO.negate()), Sum.ONE.plus(tangent));
+        }
+      }
+    }
+    return sum;
+  }
+
   /** Sine over cosine is the tangent. */
   static Optional<Line> tangent(Board board, String name, Line line) {
     return new Identities(board, name).quotient(line);

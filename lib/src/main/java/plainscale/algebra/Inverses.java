@@ -11,6 +11,7 @@ import static plainscale.quantity.ElementaryFunction.SIN;
 import static plainscale.quantity.ElementaryFunction.TAN;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.fraction.BigFraction;
@@ -60,16 +61,13 @@ final class Inverses {
     OptionalDouble value = board.value(other);
     if (value.isPresent() && !inverse.function().defined(value.getAsDouble())) {
       String text = board.text(Sum.of(Term.of(applied)));
-      return new Turn.End(
-          Turn.Kind.NOT_REAL,
-          text
-              + " would be "
-              + String.format("%.3g", value.getAsDouble())
-              + "; "
-              + inverse.function().outside());
+      String number = String.format(Locale.ROOT, "%.3g", value.getAsDouble());
+      return new Turn.End(Turn.Kind.NOT_REAL, text + " would be " + number);
     }
     String condition = inverse.branch().replace("%", board.text(applied.argument()));
-    String reason = "Take " + inverse.function().text() + " of both sides of {0}.";
+    String reason =
+        "Take %s, the inverse of %s, of both sides of {0}."
+            .formatted(inverse.function().text(), applied.function().text());
     Line taken =
         line.then(
             Rule.INVERSE_FUNCTION,

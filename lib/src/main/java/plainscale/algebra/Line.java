@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -13,6 +14,12 @@ import java.util.TreeSet;
  * a relation of the lesson. Lines are compared by identity.
  */
 final class Line {
+  /** What is harder than one step of the usual kind; where paths are as long, this decides. */
+  private static final Map<Rule, Double> EFFORT =
+      Map.of(Rule.SUBSTITUTE, 1.1, Rule.QUADRATIC_FORMULA, 6.5, Rule.RAISE, 1.5);
+
+  private static final double ALONE = 1.2;
+
   private final Optional<Rule> rule;
   private final List<Line> from;
   private final Sum left;
@@ -91,6 +98,21 @@ final class Line {
 
   String key() {
     return left.key() + "=" + right.key();
+  }
+
+  /** About one; a name that stands alone is rather substituted than added away. */
+  double effort() {
+    if (rule.isEmpty()) {
+      return 0;
+    }
+    boolean sum = rule.get() == Rule.ADD_EQUATIONS || rule.get() == Rule.SUBTRACT_EQUATIONS;
+    boolean alone = sum && from.stream().anyMatch(Line::hasSymbolAlone);
+    return alone ? ALONE : EFFORT.getOrDefault(rule.get(), 1.0);
+  }
+
+  private boolean hasSymbolAlone() {
+    return left.names().stream().anyMatch(left::isSymbol)
+        || right.names().stream().anyMatch(right::isSymbol);
   }
 
   /** All lines that these need, in an order in which each stands after what it comes from. */

@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Numbers the lines of a derivation and makes steps of them. */
 final class Numbering {
+  private static final Set<Rule> SYMMETRIC =
+      Set.of(Rule.ADD_EQUATIONS, Rule.MULTIPLY_EQUATIONS, Rule.EQUATE);
+
   private final Writer writer;
   private final IdentityHashMap<Line, Integer> numbers = new IdentityHashMap<>();
   private final List<Step> steps = new ArrayList<>();
@@ -25,7 +29,10 @@ final class Numbering {
   private void add(Rule rule, Line line) {
     int number = numbers.size() + 1;
     numbers.put(line, number);
-    List<Integer> from = line.from().stream().map(this::number).toList();
+    List<Integer> from = new ArrayList<>(line.from().stream().map(this::number).toList());
+    if (SYMMETRIC.contains(rule)) {
+      from.sort(null);
+    }
     String reason = line.note().reason();
     for (int i = 0; i < from.size(); i++) {
       reason = reason.replace("{" + i + "}", "(" + from.get(i) + ")");

@@ -13,7 +13,7 @@ import org.apache.commons.math3.exception.MathIllegalStateException;
  * values in each decade from 10⁻¹⁵ to 10¹⁵ in SI units, both signs, and each degree of two turns if
  * the unknown stands in an angle. Between two neighbours at which the difference changes sign,
  * Brent's method finds the root. A root at which the sides touch without crossing is found only if
- * it is one of the values.
+ * it is one of the values, and of two roots between neighbours neither is.
  */
 public final class Numerically {
   private static final int DECADES = 15;

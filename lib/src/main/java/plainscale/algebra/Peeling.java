@@ -1,5 +1,6 @@
 package plainscale.algebra;
 
+import java.math.BigInteger;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.fraction.BigFraction;
@@ -46,7 +47,8 @@ final class Peeling {
     Term factor = divisor.power(BigFraction.MINUS_ONE);
     boolean multiplies =
         factor.factors().values().stream().anyMatch(e -> e.doubleValue() > 0)
-            || !factor.coefficient().getNumerator().equals(java.math.BigInteger.ONE);
+            || divisor.equals(Term.number(BigFraction.MINUS_ONE))
+            || !factor.coefficient().getNumerator().abs().equals(BigInteger.ONE);
     String reason =
         multiplies
             ? "Multiply both sides of {0} by " + board.text(factor) + "."
@@ -96,7 +98,7 @@ final class Peeling {
       return Turn.Next.of(line.then(Rule.ROOT, base, root.sum(), note));
     }
     boolean simple = base.terms().size() == 1;
-    String condition = root.names().isEmpty() ? "" : ", " + root.condition();
+    String condition = root.assumed().isEmpty() ? "" : ", " + root.condition();
     String reason = "Take the " + what + " of {0}; " + text + " is positive.";
     Line taken =
         line.then(Rule.ROOT, base, root.sum(), Line.Note.of(reason, text + " ≥ 0" + condition));
@@ -134,18 +136,19 @@ final class Peeling {
 
   private Turn raised(Line line, Sum base, BigFraction exponent, Sum other) {
     BigFraction power = exponent.reciprocal();
-    String text = Rationals.isWhole(power) ? powerName(power) : "to the power " + power;
-    Line.Note note =
-        Line.Note.of("Raise both sides of {0} " + text + ".", board.text(other) + " ≥ 0");
+    String text =
+        power.equals(BigFraction.TWO)
+            ? "Square both sides of {0}."
+            : "Raise both sides of {0} to the power " + power + ".";
+    Line.Note note = Line.Note.of(text, notNegative(other));
     if (board.sign(other) < 0) {
       return new Turn.End(Turn.Kind.NOT_REAL, "a root would be negative");
     }
     return Turn.Next.of(line.then(Rule.RAISE, base, other.power(power), note));
   }
 
-  private static String powerName(BigFraction power) {
-    return power.getNumeratorAsInt() == 2
-        ? "to the second power"
-        : "to the power " + power.getNumeratorAsInt();
+  /** "c - v ≥ 0", unless that is certain for positive quantities. */
+  private String notNegative(Sum sum) {
+    return board.sign(sum) > 0 ? "" : board.text(sum) + " ≥ 0";
   }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import plainscale.notation.Expr;
 
 /** Seeded random values of names: positive, of several magnitudes; angles below a right angle. */
 final class Points {
@@ -39,6 +40,13 @@ final class Points {
 
   /** Changes the value of one name so that the equation holds; empty if none can be found. */
   Optional<Map<String, Double>> on(Equation equation, Map<String, Double> values) {
+    if (equation.left() instanceof Expr.Name alone) {
+      Map<String, Double> moved = new HashMap<>(values);
+      double value = Approximate.of(equation.right(), values).value();
+      moved.put(alone.text(), value);
+      boolean once = !Mentions.of(List.of(rightOnly(equation))).names().contains(alone.text());
+      return once && Double.isFinite(value) ? Optional.of(moved) : Optional.empty();
+    }
     List<String> names = List.copyOf(Mentions.of(List.of(equation)).names());
     if (names.isEmpty()) {
       return holds(equation, values) ? Optional.of(values) : Optional.empty();
@@ -55,6 +63,10 @@ final class Points {
       }
     }
     return Optional.empty();
+  }
+
+  private static Equation rightOnly(Equation equation) {
+    return new Equation(equation.right(), equation.right());
   }
 
   static boolean holds(Equation equation, Map<String, Double> values) {

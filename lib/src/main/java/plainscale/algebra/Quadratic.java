@@ -14,52 +14,69 @@ final class Quadratic {
     this.board = board;
   }
 
+  /** The equation, what is squared in it, and its two roots. */
+  private record Problem(
+      Line line, Sum variable, Polynomial.Coefficients k, Board.Bare root, Sum plus, Sum minus) {}
+
   Turn turn(Line line, Sum variable, Polynomial.Coefficients k) {
     Sum discriminant = k.discriminant();
-    int sign = board.sign(discriminant);
-    if (sign < 0) {
+    if (board.sign(discriminant) < 0) {
       return new Turn.End(
           Turn.Kind.NOT_REAL, "the discriminant " + board.text(discriminant) + " is negative");
     }
     Board.Bare root = board.withoutBars(discriminant.power(BigFraction.ONE_HALF));
-    String text = board.text(variable);
-    Line plus = formula(line, variable, k, root);
-    if (discriminant.isZero()) {
-      return Turn.Next.of(plus);
-    }
-    Line minus =
-        line.then(
-            Rule.CHOOSE_ROOT,
-            variable,
-            k.root(-1, root.sum()),
-            Line.Note.of("Take the root of {0} with − before the square root."));
-    return choose(plus, minus, k, text);
+    Sum plus = k.root(1, root.sum());
+    Sum minus = k.root(-1, root.sum());
+    Problem problem = new Problem(line, variable, k, root, plus, minus);
+    return discriminant.isZero() ? Turn.Next.of(first(problem, "")) : choose(problem);
   }
 
-  private Line formula(Line line, Sum variable, Polynomial.Coefficients k, Board.Bare root) {
-    String text = board.text(variable);
+  /** A positive root is preferred to a negative one; otherwise nothing tells. */
+  private Turn choose(Problem problem) {
+    String text = board.text(problem.variable());
+    int plus = board.sign(problem.plus());
+    int minus = board.sign(problem.minus());
+    Polynomial.Coefficients k = problem.k();
+    if (board.sign(k.a()) * board.sign(k.c()) < 0) {
+      plus = board.sign(k.a()); // the product of the roots is negative
+      minus = -plus;
+    }
+    if (plus * minus >= 0) {
+      Turn.Alternative other = new Turn.Alternative(second(problem, ""), "");
+      return new Turn.Next(first(problem, ""), List.of(other));
+    }
+    String positive = text + " ≥ 0";
+    String why = text + " would be negative.";
+    Line taken = plus > 0 ? first(problem, positive) : second(problem, positive);
+    Line left = plus > 0 ? second(problem, "") : first(problem, "");
+    return new Turn.Next(taken, List.of(new Turn.Alternative(left, why)));
+  }
+
+  private Line first(Problem problem, String condition) {
+    Polynomial.Coefficients k = problem.k();
     String reason =
-        "{0} is quadratic in %s, with a = %s, b = %s, c = %s; the root with + is written."
-            .formatted(text, board.text(k.a()), board.text(k.b()), board.text(k.c()));
-    Line.Note note = Line.Note.of(reason, root.condition());
-    return line.then(Rule.QUADRATIC_FORMULA, variable, k.root(1, root.sum()), note);
+        "{0} is quadratic in %s: coefficients %s, %s and %s. The root with + is written."
+            .formatted(
+                board.text(problem.variable()),
+                board.text(k.a()),
+                board.text(k.b()),
+                board.text(k.c()));
+    String all = joined(condition, problem.root().condition());
+    return problem
+        .line()
+        .then(
+            Rule.QUADRATIC_FORMULA, problem.variable(), problem.plus(), Line.Note.of(reason, all));
   }
 
-  private Turn choose(Line plus, Line minus, Polynomial.Coefficients k, String text) {
-    int first = board.sign(plus.right());
-    int second = board.sign(minus.right());
-    if (first == 0 && second == 0 && board.sign(k.a()) * board.sign(k.c()) < 0) {
-      first = board.sign(k.a()); // the product of the roots is negative
-      second = -first;
-    }
-    if (first > 0 && second < 0) {
-      return new Turn.Next(
-          plus, List.of(new Turn.Alternative(minus, text + " would be negative.")));
-    }
-    if (first < 0 && second > 0) {
-      return new Turn.Next(
-          minus, List.of(new Turn.Alternative(plus, text + " would be negative.")));
-    }
-    return new Turn.Next(plus, List.of(new Turn.Alternative(minus, "")));
+  private static String joined(String first, String second) {
+    return first + (first.isEmpty() || second.isEmpty() ? "" : ", ") + second;
+  }
+
+  private Line second(Problem problem, String condition) {
+    String reason = "The other root of {0}, with − before the square root.";
+    String all = joined(condition, problem.root().condition());
+    return problem
+        .line()
+        .then(Rule.CHOOSE_ROOT, problem.variable(), problem.minus(), Line.Note.of(reason, all));
   }
 }

@@ -23,6 +23,7 @@ final class Search {
   private final Set<String> seen = new HashSet<>();
   private Optional<Found> numeric = Optional.empty();
   private Optional<Found> smallest = Optional.empty();
+  private boolean dependent;
   private int order;
 
   Search(Board board, String unknown) {
@@ -42,6 +43,11 @@ final class Search {
 
     int steps() {
       return (int) needed().stream().filter(line -> line.rule().isPresent()).count();
+    }
+
+    /** How hard the lines are to follow: about one for each. */
+    double effort() {
+      return needed().stream().mapToDouble(Line::effort).sum();
     }
   }
 
@@ -75,6 +81,11 @@ final class Search {
     return numeric.or(() -> smallest).orElseThrow();
   }
 
+  /** Whether an equation turned out to say nothing new. */
+  boolean isDependent() {
+    return dependent;
+  }
+
   private static String key(Found found) {
     Set<String> keys = new TreeSet<>();
     found.live().forEach(line -> keys.add(line.key()));
@@ -83,7 +94,7 @@ final class Search {
 
   private void push(Found found) {
     int size = found.needed().stream().mapToInt(line -> line.key().length()).sum();
-    queue.add(new State(found.steps() + BY_SIZE * size, order++, found));
+    queue.add(new State(found.effort() + BY_SIZE * size, order++, found));
   }
 
   private void expand(Found found) {
@@ -107,6 +118,7 @@ final class Search {
   private void eliminate(Found found, String name) {
     for (List<Line> way : ways(found, name)) {
       List<Line> useful = way.stream().filter(line -> !isEmpty(line)).toList();
+      dependent |= useful.size() < way.size() || useful.isEmpty();
       if (!useful.isEmpty()) {
         push(new Found(useful, Optional.empty()));
       }
@@ -126,7 +138,7 @@ final class Search {
   }
 
   private void end(List<Line> live, Line line) {
-    Isolation.Path path = new Isolation(board, unknown).run(line);
+    Isolation.Path path = new Isolation(board, unknown).run(line).withTangent(board);
     push(new Found(live, Optional.of(path)));
   }
 

@@ -21,6 +21,7 @@ import plainscale.notation.ProblemException;
  */
 public final class Solver {
   private static final int MOST_RELATIONS = 60;
+  private static final int MOST_CONNECTED = 8;
 
   private final List<Relation> relations;
   private final String unknown;
@@ -48,8 +49,8 @@ public final class Solver {
       return bounded(relations, unknown, why);
     }
     try {
-      Set<String> names = Mentions.of(relations.stream().map(Relation::equation).toList()).names();
-      Writer writer = new Writer(new ArrayList<>(names));
+      List<Equation> equations = relations.stream().map(Relation::equation).toList();
+      Writer writer = new Writer(NameOrder.of(equations));
       Board board = new Board(writer, new Others(known, unknown), budget);
       return new Solver(relations, unknown, board).derive();
     } catch (TooLargeException e) {
@@ -89,13 +90,17 @@ public final class Solver {
         break;
       }
       size = set.cardinality();
-      Search.Found found =
-          new Search(board, unknown).run(set.stream().mapToObj(lines::get).toList());
+      Search search = new Search(board, unknown);
+      Search.Found found = search.run(set.stream().mapToObj(lines::get).toList());
+      if (found.path().isEmpty() && search.isDependent()) {
+        continue; // the equations say less than their number
+      }
       if (best.isEmpty() || Solver.order().compare(found, best.get()) < 0) {
         best = Optional.of(found);
       }
     }
-    return best.map(found -> new Telling(board, relations, lines, unknown).tell(found))
+    return best.or(this::byCancelling)
+        .map(found -> new Telling(board, relations, lines, unknown).tell(found))
         .orElseGet(this::free);
   }
 
@@ -110,6 +115,16 @@ public final class Solver {
         .thenComparing(Search.Found::steps);
   }
 
+  /** With more unknowns than relations, some may still cancel. */
+  private Optional<Search.Found> byCancelling() {
+    BitSet set = selection.connected(unknown);
+    if (set.isEmpty() || set.cardinality() > MOST_CONNECTED) {
+      return Optional.empty();
+    }
+    Search.Found found = new Search(board, unknown).run(set.stream().mapToObj(lines::get).toList());
+    return Optional.of(found).filter(Solver::isAnswer);
+  }
+
   /** Too few relations: which quantities keep the unknown from being found. */
   private Derivation free() {
     if (!selection.isComplete()) {
@@ -117,11 +132,17 @@ public final class Solver {
     }
     Set<String> names = new TreeSet<>(selection.names(selection.connected(unknown)));
     names.remove(unknown);
-    names.removeIf(name -> !selection.determining(name).isEmpty());
+    names.removeIf(this::isDetermined);
     Outcome outcome =
         names.isEmpty()
             ? new Outcome.Free(List.of(unknown))
             : new Outcome.Free(new ArrayList<>(names));
     return new Derivation(unknown, relations, List.of(), outcome);
+  }
+
+  /** Whether a name follows without the unknown. */
+  private boolean isDetermined(String name) {
+    return selection.determining(name).stream()
+        .anyMatch(set -> !selection.names(set).contains(unknown));
   }
 }

@@ -42,17 +42,20 @@ final class StepCheck {
   private Optional<Boolean> holdsAt(Map<String, Double> values) {
     Sides result = Sides.of(after, values);
     List<Sides> sources = from.stream().map(equation -> Sides.of(equation, values)).toList();
-    boolean usable = result.usable() && sources.stream().allMatch(Sides::usable);
     if (zeroSides()) {
       return Optional.of(sources.get(0).equal());
     }
+    boolean root = rule == Rule.QUADRATIC_FORMULA || rule == Rule.CHOOSE_ROOT;
+    boolean usable =
+        result.usable() && sources.stream().allMatch(s -> root ? s.exists() : s.usable());
     return usable ? Optional.of(holds(result, sources)) : Optional.empty();
   }
 
   private boolean holds(Sides a, List<Sides> s) {
     Sides b = s.get(0);
     return switch (rule) {
-      case SUBSTITUTE, COLLECT, FACTOR_OUT, EXPAND, IDENTITY, SIMPLIFY, SWAP_SIDES ->
+      case SUBSTITUTE -> a.nearlySame(b) || a.nearlySame(b.swapped());
+      case COLLECT, FACTOR_OUT, EXPAND, IDENTITY, SIMPLIFY, SWAP_SIDES ->
           a.same(b) || a.same(b.swapped());
       case MULTIPLY_BY, DIVIDE_BY ->
           a.left().times(b.right()).near(a.right().times(b.left()))
@@ -137,16 +140,25 @@ final class StepCheck {
       return new Sides(right, left);
     }
 
+    boolean exists() {
+      return Double.isFinite(left.value()) && Double.isFinite(right.value());
+    }
+
     boolean usable() {
       return left.usable() && right.usable();
     }
 
+    /** At a point that was computed first. */
     boolean equal() {
-      return left.near(right);
+      return left.nearly(right);
     }
 
     boolean same(Sides other) {
       return left.near(other.left) && right.near(other.right);
+    }
+
+    boolean nearlySame(Sides other) {
+      return left.nearly(other.left) && right.nearly(other.right);
     }
 
     Approximate difference() {

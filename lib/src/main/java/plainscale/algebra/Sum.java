@@ -153,19 +153,18 @@ final class Sum {
     if (isZero() || isSingle()) {
       return isZero() ? this : of(terms.get(0).power(exponent));
     }
-    Term group = group();
-    if (group.coefficient().doubleValue() < 0 && Rationals.isEven(exponent.getDenominator())) {
-      group = negate().group().times(BigFraction.MINUS_ONE);
-      Term content = group.part(atom -> !(atom instanceof Atom.Group));
-      Term size = new Term(group.coefficient().abs(), content.factors());
-      Atom rest = new Atom.Group(over(of(size)).spread());
-      return of(size.power(exponent).times(Term.of(rest, exponent)));
-    }
-    return of(group.power(exponent));
+    return Rationals.isWhole(exponent) ? of(group().power(exponent)) : root(exponent);
   }
 
-  private Sum spread() {
-    return Expansion.of(this);
+  /** Of the common factors, those leave the root whose exponent is whole outside of it. */
+  private Sum root(BigFraction exponent) {
+    Term content = group().part(atom -> !(atom instanceof Atom.Group));
+    Term atoms = content.part(atom -> Rationals.isWhole(content.exponent(atom).multiply(exponent)));
+    BigFraction number = Rationals.power(group().coefficient().abs(), exponent).coefficient();
+    Term outside = atoms.power(exponent).times(number);
+    Term removed = atoms.times(Rationals.power(number, exponent.reciprocal()));
+    Sum inside = Expansion.of(over(of(removed)));
+    return of(outside.times(Term.of(new Atom.Group(inside), exponent)));
   }
 
   /** The sum as content times a group without common factor, the first term of it positive. */

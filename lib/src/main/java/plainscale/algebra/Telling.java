@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeSet;
 import plainscale.notation.Expr;
 
@@ -88,6 +89,11 @@ final class Telling {
   }
 
   private Derivation solved(Isolation.Path path) {
+    Optional<Line> impossible = impossible(path.last());
+    if (impossible.isPresent()) {
+      Line last = impossible.get();
+      return ended(last, new Outcome.Contradiction(equation(last)));
+    }
     List<Candidate> candidates = new ArrayList<>(List.of(new Candidate(path.last(), "")));
     for (Turn.Alternative other : path.alternatives()) {
       Isolation.Path rest = new Isolation(board, unknown).run(other.line());
@@ -98,6 +104,24 @@ final class Telling {
     boolean open = candidates.stream().skip(1).anyMatch(other -> other.why().isEmpty());
     Derivation first = chosen(candidates, candidates.get(0), open);
     return hasValues() ? byValues(first, candidates, open) : first;
+  }
+
+  /** A relation that was not needed and that the answer turns into something like 2 = 3. */
+  private Optional<Line> impossible(Line answer) {
+    List<Line> used = Line.needed(List.of(answer));
+    for (Line line : lines) {
+      Sum difference = line.left().minus(line.right());
+      if (!used.contains(line) && difference.names().equals(Set.of(unknown))) {
+        Term power = Term.of(new Atom.Symbol(unknown));
+        Sum left = Replacement.in(line.left(), power, answer.right());
+        Sum right = Replacement.in(line.right(), power, answer.right());
+        if (left.minus(right).number().map(n -> n.doubleValue() != 0).orElse(false)) {
+          Line.Note note = Line.Note.of("Substitute " + unknown + " from {1} in {0}.");
+          return Optional.of(Line.by(Rule.SUBSTITUTE, List.of(line, answer), left, right, note));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private boolean hasValues() {

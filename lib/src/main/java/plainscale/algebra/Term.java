@@ -2,6 +2,7 @@ package plainscale.algebra;
 
 import java.math.BigInteger;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -128,16 +129,17 @@ record Term(BigFraction coefficient, SortedMap<Atom, BigFraction> factors) {
     return of(new Atom.Applied(ElementaryFunction.ABS, argument), exponent);
   }
 
-  /** Both exponents of a common factor at their least: the greatest common part. */
+  /** The least exponents of two products: their common factors over their common denominator. */
   static Term common(Term a, Term b) {
     SortedMap<Atom, BigFraction> common = new TreeMap<>();
-    a.factors.forEach(
-        (atom, e) -> {
-          BigFraction other = b.factors.get(atom);
-          if (other != null) {
-            common.put(atom, e.compareTo(other) <= 0 ? e : other);
-          }
-        });
+    for (Term term : List.of(a, b)) {
+      for (Atom atom : term.factors.keySet()) {
+        BigFraction e = a.exponent(atom);
+        BigFraction other = b.exponent(atom);
+        common.put(atom, e.compareTo(other) <= 0 ? e : other);
+      }
+    }
+    common.values().removeIf(BigFraction.ZERO::equals);
     BigInteger above =
         a.coefficient.getNumerator().gcd(b.coefficient.getNumerator()).max(BigInteger.ONE);
     BigInteger below = a.coefficient.getDenominator().gcd(b.coefficient.getDenominator());

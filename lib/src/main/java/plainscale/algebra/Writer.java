@@ -81,6 +81,10 @@ final class Writer {
     SortedMap<BigInteger, Term> roots = new TreeMap<>();
     for (Atom atom : sorted(tidy)) {
       BigFraction exponent = tidy.exponent(atom);
+      if (isHighRoot(atom, exponent)) {
+        fraction.add(atom, exponent);
+        continue;
+      }
       int whole = exponent.intValue(); // towards zero: x^(3/2) is x sqrt(x)
       BigFraction rest = exponent.subtract(whole);
       fraction.add(atom, whole);
@@ -90,8 +94,14 @@ final class Writer {
         roots.merge(degree, under, Term::times);
       }
     }
-    roots.forEach((degree, under) -> fraction.above.add(root(degree, under)));
+    roots.forEach((degree, under) -> fraction.add(degree, under));
     return fraction.of(tidy.coefficient());
+  }
+
+  /** (z² + d²)^(3/2) is written so. */
+  private static boolean isHighRoot(Atom atom, BigFraction exponent) {
+    boolean root = !Rationals.isWhole(exponent);
+    return root && atom instanceof Atom.Group && Math.abs(exponent.doubleValue()) > 1;
   }
 
   private Expr negative(Term term) {
@@ -103,8 +113,25 @@ final class Writer {
         return write(without.times(Term.of(new Atom.Group(group.sum().negate()), exponent)));
       }
     }
-    Expr size = write(term.times(BigFraction.MINUS_ONE));
-    return new Expr.Negation(NOWHERE, size);
+    return negated(write(term.times(BigFraction.MINUS_ONE)));
+  }
+
+  /** The sign stands above the line and before the first factor, unless that is a number. */
+  private static Expr negated(Expr expr) {
+    if (expr instanceof Expr.Binary b) {
+      boolean inside =
+          b.operator() == Expr.Operator.OVER
+              || (b.operator() == Expr.Operator.TIMES && !(first(b) instanceof Expr.Literal));
+      return inside
+          ? binary(b.operator(), negated(b.left()), b.right())
+          : new Expr.Negation(NOWHERE, expr);
+    }
+    return new Expr.Negation(NOWHERE, expr);
+  }
+
+  private static Expr first(Expr expr) {
+    boolean product = expr instanceof Expr.Binary b && b.operator() == Expr.Operator.TIMES;
+    return product ? first(((Expr.Binary) expr).left()) : expr;
   }
 
   /** sqrt(2)/2 becomes sqrt(1/2), so that what is under one root stays together. */
@@ -189,6 +216,20 @@ final class Writer {
       Expr power =
           size == 1 ? base : binary(Expr.Operator.POWER, base, number(BigInteger.valueOf(size)));
       (exponent > 0 ? above : below).add(power);
+    }
+
+    void add(Atom atom, BigFraction exponent) {
+      Expr numerator = number(exponent.abs().getNumerator());
+      Expr fraction = binary(Expr.Operator.OVER, numerator, number(exponent.getDenominator()));
+      Expr power = binary(Expr.Operator.POWER, write(atom), fraction);
+      (exponent.doubleValue() > 0 ? above : below).add(power);
+    }
+
+    void add(BigInteger degree, Term under) {
+      boolean reciprocal =
+          under.factors().values().stream().allMatch(exponent -> exponent.doubleValue() < 0);
+      Term inside = reciprocal ? under.power(BigFraction.MINUS_ONE) : under;
+      (reciprocal ? below : above).add(root(degree, inside));
     }
 
     Expr of(BigFraction coefficient) {

@@ -14,6 +14,7 @@ import plainscale.notation.Expr;
 import plainscale.notation.Functions;
 import plainscale.notation.Names;
 import plainscale.notation.Notation;
+import plainscale.notation.Printer;
 import plainscale.notation.Statement;
 import plainscale.table.Table;
 
@@ -124,7 +125,23 @@ final class Systems {
       step.condition().ifPresent(condition -> text.append(" [").append(condition).append(']'));
       text.append('\n');
     }
-    return text.append(derivation.outcome()).toString();
+    return text.append(text(derivation.outcome())).toString();
+  }
+
+  private static String text(Outcome outcome) {
+    if (outcome instanceof Outcome.Solved solved) {
+      String others =
+          solved.rejected().stream()
+              .map(other -> "; not " + Printer.print(other.root()) + ": " + other.why())
+              .collect(Collectors.joining());
+      return "Solved: " + Printer.print(solved.answer()) + others;
+    }
+    if (outcome instanceof Outcome.Several several) {
+      return "Several: " + several.answers().stream().map(Printer::print).toList();
+    }
+    return outcome instanceof Outcome.Numeric numeric
+        ? "Numeric: " + numeric.equation().text()
+        : outcome.toString();
   }
 
   /** Every name is a quantity of the sheet. */

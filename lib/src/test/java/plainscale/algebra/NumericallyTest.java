@@ -1,0 +1,66 @@
+package plainscale.algebra;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Roots by numbers. */
+class NumericallyTest {
+  private static Numerically.Roots solve(String equation, Map<String, Double> known) {
+    return Numerically.solve(Systems.equation(equation), "x", Systems.known(known));
+  }
+
+  private static List<Double> roots(String equation) {
+    return solve(equation, Map.of()).roots().stream().map(Numerically.Root::value).toList();
+  }
+
+  /** The fixed point of the cosine, 0.739085133215160641655… (OEIS A003957, value from memory). */
+  @Test
+  void theCosineHasOneFixedPoint() {
+    assertEquals(List.of(0.7390851332151607), roots("x = cos(x)").stream().toList());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "x^2 = 2, 2",
+    "x^2 = 0, 1",
+    "x^3 - x = 0, 3",
+    "1/x = 0, 0",
+    "exp(x) = 1e10, 1",
+    "x = 3e-9, 1",
+    "x^2 = 4e20, 2",
+    "1/(x - 2) = 1, 1",
+    "x^2 + 1 = 0, 0",
+    "ln(x) = -20, 1"
+  })
+  void allRootsOfTheScanAreListed(String equation, int count) {
+    assertEquals(count, roots(equation).size(), () -> roots(equation).toString());
+  }
+
+  @Test
+  void aRootLiesInItsBracketAndHasASmallResidual() {
+    Numerically.Roots roots = solve("k x = cos(x)", Map.of("k", 0.2));
+    assertTrue(roots.roots().size() >= 3, roots.toString());
+    for (Numerically.Root root : roots.roots()) {
+      assertTrue(root.low() <= root.value() && root.value() <= root.high(), root.toString());
+      assertEquals(0, root.residual(), 1e-12);
+      assertEquals(Math.cos(root.value()), 0.2 * root.value(), 1e-12);
+    }
+    assertTrue(roots.evaluations() > 1000);
+  }
+
+  @Test
+  void anAngleIsLookedForByDegrees() {
+    double expected = Math.toRadians(30);
+    List<Double> roots = roots("sin(x) = 0.5");
+    assertTrue(
+        roots.stream().anyMatch(root -> Math.abs(root - expected) < 1e-12), roots.toString());
+    assertTrue(
+        roots.stream().anyMatch(root -> Math.abs(root - 5 * expected) < 1e-12), roots.toString());
+  }
+}
