@@ -100,6 +100,9 @@ final class Completer {
   }
 
   private static Completion.Item item(Entry entry) {
+    if (entry.statement() instanceof Statement.Relation) {
+      return new Completion.Item(entry.name(), "relation");
+    }
     boolean given = entry.statement() instanceof Statement.Given;
     return new Completion.Item(entry.name(), given ? "given" : "definition");
   }

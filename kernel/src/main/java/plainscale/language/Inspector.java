@@ -9,6 +9,7 @@ import plainscale.laws.Constant;
 import plainscale.notation.Functions;
 import plainscale.notation.Greek;
 import plainscale.notation.Printer;
+import plainscale.notation.Statement;
 import plainscale.quantity.ElementaryFunction;
 import plainscale.quantity.Quantity;
 import plainscale.render.Html;
@@ -68,6 +69,12 @@ final class Inspector {
   }
 
   private String entry(Entry entry) {
+    if (entry.statement() instanceof Statement.Relation relation) {
+      return line(entry)
+          + "\nrelation in this sheet; solve it: solve "
+          + relation.name()
+          + " for …";
+    }
     String value = sheet.value(entry.name()).map(this::shown).orElse(": no value yet");
     String formula = entry.formula().map(f -> " = " + Printer.print(f)).orElse("");
     String description = entry.description().isEmpty() ? "" : "\n" + entry.description();

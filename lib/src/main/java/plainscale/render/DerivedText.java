@@ -40,9 +40,13 @@ final class DerivedText {
 
   /** What a step does, or the question for it. */
   String reason(Step step) {
-    return derived.telling() == Statement.Telling.QUESTIONS
-        ? QUESTION
-        : step.reason() + step.condition().map(c -> " [" + c + "]").orElse("");
+    String reason = step.reason() + step.condition().map(c -> " [" + c + "]").orElse("");
+    return derived.telling() == Statement.Telling.QUESTIONS ? QUESTION : raised(reason);
+  }
+
+  /** In a sentence a power reads better raised. */
+  private static String raised(String sentence) {
+    return sentence.replaceAll("\\^2\\b", "²").replaceAll("\\^3\\b", "³");
   }
 
   boolean showsSteps() {
