@@ -19,8 +19,8 @@ public final class Keywords {
   /** Words that begin a statement. */
   public static final List<String> STATEMENTS =
       words(
-          "given show say relation solve contrast near expand ruler squares dots constants locale scale digits"
-              + " orders");
+          "given show say relation solve budget together contrast near expand ruler squares dots"
+              + " constants locale scale digits orders");
 
   /** Words that follow a formula in a statement. */
   public static final Set<String> ENDS_FORMULA = Set.copyOf(words("in to with by roughly for and"));
@@ -30,7 +30,7 @@ public final class Keywords {
       words(
           "in to with by roughly for figures words full digits parts orders boxes counting length"
               + " sharing pages textbook codata short long milliard indian repeated ratio nearest"
-              + " floor everyday spaced steps answer questions");
+              + " floor everyday spaced steps answer questions trials seed rectangular triangular");
 
   private Keywords() {}
 

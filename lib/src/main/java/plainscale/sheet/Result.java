@@ -189,6 +189,14 @@ public sealed interface Result {
     }
   }
 
+  /** What makes a quantity uncertain. */
+  record Budgeted(Label label, Shown shown, Account account, Writing writing) implements Result {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.budgeted(this);
+    }
+  }
+
   /** A text with live values. */
   record Narrated(List<Piece> pieces) implements Result {
     @Override
@@ -282,6 +290,8 @@ public sealed interface Result {
     R stated(Stated stated);
 
     R derived(Derived derived);
+
+    R budgeted(Budgeted budgeted);
 
     R placed(Placed placed);
 
