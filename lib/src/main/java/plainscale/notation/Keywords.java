@@ -19,8 +19,8 @@ public final class Keywords {
   /** Words that begin a statement. */
   public static final List<String> STATEMENTS =
       words(
-          "given show say relation solve what depends vary contrast near expand ruler squares dots constants locale scale digits"
-              + " orders");
+          "given show say relation solve what depends vary budget together contrast near expand ruler squares dots"
+              + " constants locale scale digits orders");
 
   /** Words that follow a formula in a statement. */
   public static final Set<String> ENDS_FORMULA =
@@ -31,7 +31,7 @@ public final class Keywords {
       words(
           "in to with by roughly for if on from figures words full digits parts orders boxes counting length"
               + " sharing pages textbook codata short long milliard indian repeated ratio nearest"
-              + " floor everyday spaced steps answer questions small");
+              + " floor everyday spaced steps answer questions small trials seed rectangular triangular");
 
   private Keywords() {}
 

@@ -2,18 +2,29 @@ package plainscale.notation;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import plainscale.quantity.Distribution;
 import plainscale.units.UnitOfMeasure;
 
 /**
- * The right side of a given: {@code 2.70 g}, {@code 2.70 ± 0.05 g}, {@code (2.70 ± 0.05) g}, {@code
- * 2.70 g ± 0.05 g}, {@code 2.70(5) g}, {@code 14.0 cm ± 2 %}; {@code +-} and {@code +/-} stand for
- * ±. The ± is a standard uncertainty (JCGM 100, 7.2.4 asks to say so; the guide does).
+ * The right side of a given: readings, as {@code 5.007, 4.994, 5.005 V}, or one value, {@code 2.70
+ * g}, {@code 2.70 ± 0.05 g}, {@code (2.70 ± 0.05) g}, {@code 2.70 g ± 0.05 g}, {@code 2.70(5) g},
+ * {@code 14.0 cm ± 2 %}; {@code +-} and {@code +/-} stand for ±. The ± is a standard uncertainty
+ * (JCGM 100, 7.2.4 asks to say so; the guide does), unless the word {@code rectangular} or {@code
+ * triangular} follows: then it is the half-width of the limits (4.3.7 and 4.3.9).
  */
 final class MeasurementParser {
+  private static final Map<String, Distribution> DISTRIBUTIONS =
+      Map.of(
+          "rectangular", Distribution.RECTANGULAR,
+          "triangular", Distribution.TRIANGULAR);
+
   private final Tokens tokens;
   private final UnitReader units;
+  private boolean limits;
 
   MeasurementParser(Tokens tokens, UnitReader units) {
     this.tokens = tokens;
@@ -21,16 +32,36 @@ final class MeasurementParser {
   }
 
   Statement.Measurement measurement() {
-    boolean bracket = tokens.accept("(");
-    BigDecimal sign = tokens.accept("-") ? BigDecimal.ONE.negate() : BigDecimal.ONE;
-    Token number = number();
-    BigDecimal value = number.number().value().multiply(sign);
-    BigDecimal concise = number.number().concise();
-    if (bracket) {
-      return bracketed(value);
+    boolean bracket = tokens.peek().is("(");
+    Statement.Measurement measurement = bracket ? bracketed() : bare();
+    Token word = tokens.peek();
+    Distribution distribution = DISTRIBUTIONS.get(word.text());
+    if (distribution == null) {
+      return measurement;
     }
+    if (!limits) {
+      String sentence = "“%s” tells how ± is meant, and here is no ±.".formatted(word.text());
+      throw tokens.fault(sentence, word.span(), "2.70 ± 0.05 g " + word.text());
+    }
+    tokens.next();
+    return new Statement.Measurement(
+        measurement.value(),
+        measurement.uncertain(),
+        measurement.unit(),
+        false,
+        distribution,
+        List.of());
+  }
+
+  private Statement.Measurement bare() {
+    Token number = tokens.peek().is("-") ? tokens.peek(1) : tokens.peek();
+    BigDecimal value = signed();
+    BigDecimal concise = number.number().concise();
     if (concise != null) {
       return new Statement.Measurement(value, concise, unit(), false);
+    }
+    if (tokens.peek().is(",")) {
+      return readings(value);
     }
     if (plusMinus()) {
       BigDecimal uncertainty = number().number().value();
@@ -45,7 +76,40 @@ final class MeasurementParser {
     return new Statement.Measurement(value, null, unit, count);
   }
 
-  private Statement.Measurement bracketed(BigDecimal value) {
+  private BigDecimal signed() {
+    BigDecimal sign = tokens.accept("-") ? BigDecimal.ONE.negate() : BigDecimal.ONE;
+    return number().number().value().multiply(sign);
+  }
+
+  /** Two readings at least, since the first comma has been seen; their unit stands at the end. */
+  private Statement.Measurement readings(BigDecimal first) {
+    List<BigDecimal> readings = new ArrayList<>(List.of(first));
+    while (tokens.accept(",")) {
+      readings.add(reading());
+    }
+    if (plusMinus()) {
+      throw tokens.fault(
+          "Readings have no ±: their scatter tells how uncertain the mean is.",
+          tokens.last(),
+          "5.007, 4.994, 5.005 V");
+    }
+    return new Statement.Measurement(first, null, unit(), false, Distribution.NORMAL, readings);
+  }
+
+  private BigDecimal reading() {
+    Token next = tokens.peek().is("-") ? tokens.peek(1) : tokens.peek();
+    if (next.type() != Token.Type.NUMBER || next.number().concise() != null) {
+      throw tokens.fault(
+          "After the comma comes another reading, a plain number.",
+          next.span(),
+          "5.007, 4.994, 5.005 V");
+    }
+    return signed();
+  }
+
+  private Statement.Measurement bracketed() {
+    tokens.next();
+    BigDecimal value = signed();
     if (!plusMinus()) {
       throw tokens.fault(
           "A bracket in a given holds a value and its uncertainty.",
@@ -93,9 +157,12 @@ final class MeasurementParser {
 
   /** Steps over ±, +- or +/-. */
   private boolean plusMinus() {
-    if (tokens.accept("±")) {
-      return true;
-    }
+    boolean there = tokens.accept("±") || signs();
+    limits |= there;
+    return there;
+  }
+
+  private boolean signs() {
     if (!tokens.peek().is("+")) {
       return false;
     }
@@ -138,7 +205,11 @@ final class MeasurementParser {
   private UnitOfMeasure unit() {
     @Nullable Token next = tokens.peek();
     boolean none =
-        tokens.atEnd() || next.type() == Token.Type.STRING || next.is("±") || next.is("+");
+        tokens.atEnd()
+            || next.type() == Token.Type.STRING
+            || next.is("±")
+            || next.is("+")
+            || DISTRIBUTIONS.containsKey(next.text());
     if (none) {
       return UnitOfMeasure.ONE;
     }
@@ -157,6 +228,6 @@ final class MeasurementParser {
       throw tokens.fault(
           "A number is written without spaces.", next.span(), "1000 instead of 1 000");
     }
-    return units.untilEnd(List.of());
+    return units.untilEnd(List.copyOf(DISTRIBUTIONS.keySet()));
   }
 }

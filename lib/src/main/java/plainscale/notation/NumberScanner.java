@@ -102,6 +102,13 @@ final class NumberScanner {
   private ProblemException comma(Span before, String after) {
     String whole = source.substring(before.start(), before.end());
     Span span = new Span(before.start(), before.end() + 1 + after.length());
+    if (whole.contains(".")) {
+      return fault(
+          Problem.Kind.SYNTAX,
+          "After the comma between two readings comes a space.",
+          span,
+          List.of(whole + ", " + after));
+    }
     boolean grouped = after.length() == 3 && whole.length() <= 3;
     return grouped
         ? fault(

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import plainscale.quantity.Distribution;
 import plainscale.units.UnitOfMeasure;
 
 /** One statement of a cell. */
@@ -15,9 +16,28 @@ public sealed interface Statement {
   /** Calls the visitor's method for this kind of statement. */
   <R> R accept(Visitor<R> visitor);
 
-  /** {@code given m = 2.70 ± 0.05 g "mass"}. */
-  record Given(Span span, String name, Measurement measurement, String description)
+  /**
+   * {@code given m = 2.70 ± 0.05 g "mass"}; {@code together} are the names of the givens of its
+   * cell whose readings belong to its own, itself included, if there are any.
+   */
+  record Given(
+      Span span, String name, Measurement measurement, String description, List<String> together)
       implements Statement {
+    /** Keeps its own copy of the names. */
+    public Given {
+      together = List.copyOf(together);
+    }
+
+    /** A given that stands for itself. */
+    public Given(Span span, String name, Measurement measurement, String description) {
+      this(span, name, measurement, description, List.of());
+    }
+
+    /** The same with readings that belong to those of others. */
+    public Given with(List<String> others) {
+      return new Given(span, name, measurement, description, others);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.given(this);
@@ -194,6 +214,51 @@ public sealed interface Statement {
   /** A name and what it is to be instead. */
   record Change(Option name, Expr value) {}
 
+  /** {@code together V, I, φ}: the readings of these givens belong together, one by one. */
+  record Together(Span span, List<Option> names) implements Statement {
+    /** Keeps its own copy of the names. */
+    public Together {
+      names = List.copyOf(names);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.together(this);
+    }
+  }
+
+  /**
+   * {@code budget q with 100000 trials seed 7 "charge"}: what makes a quantity uncertain, and, if
+   * trials are asked for, what comes of drawing all its sources at random.
+   */
+  record Budget(Span span, Expr value, Format format, @Nullable Trials with, String description)
+      implements Statement {
+    /** The trials that are asked for. */
+    public Optional<Trials> trials() {
+      return Optional.ofNullable(with);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.budget(this);
+    }
+  }
+
+  /** How many trials, and where their random numbers begin. */
+  record Trials(int count, long seed) {
+    /** The fewest trials whose limits of 95 % mean something. */
+    public static final int FEWEST = 100;
+
+    /** The most trials of one statement. */
+    public static final int MOST = 1_000_000;
+
+    /** The seed if none is written. */
+    public static final long SEED = 1;
+
+    /** The largest seed. */
+    public static final long LARGEST_SEED = 999_999_999;
+  }
+
   /** How much of a derivation is told. */
   enum Telling {
     /** Every step with its reason. */
@@ -222,10 +287,29 @@ public sealed interface Statement {
     }
   }
 
-  /** A measured value as written; without an uncertainty its digits are its figures. */
+  /**
+   * A measured value as written; without an uncertainty its digits are its figures. What the
+   * uncertainty means is up to {@code distribution}; of several readings the value is the first.
+   */
   record Measurement(
-      BigDecimal value, @Nullable BigDecimal uncertain, UnitOfMeasure unit, boolean count) {
-    /** The standard uncertainty in {@link #unit}. */
+      BigDecimal value,
+      @Nullable BigDecimal uncertain,
+      UnitOfMeasure unit,
+      boolean count,
+      Distribution distribution,
+      List<BigDecimal> readings) {
+    /** Keeps its own copy of the readings. */
+    public Measurement {
+      readings = List.copyOf(readings);
+    }
+
+    /** One value, with a standard uncertainty if any. */
+    public Measurement(
+        BigDecimal value, @Nullable BigDecimal uncertain, UnitOfMeasure unit, boolean count) {
+      this(value, uncertain, unit, count, Distribution.NORMAL, List.of());
+    }
+
+    /** What is written after ±, in {@link #unit}. */
     public Optional<BigDecimal> uncertainty() {
       return Optional.ofNullable(uncertain);
     }
@@ -312,6 +396,10 @@ public sealed interface Statement {
     R depends(Depends depends);
 
     R vary(Vary vary);
+
+    R together(Together together);
+
+    R budget(Budget budget);
 
     R choice(Choice choice);
 

@@ -30,6 +30,8 @@ final class StatementParser {
           Map.entry("depends", StatementParser::depends),
           Map.entry("vary", StatementParser::vary),
           Map.entry("solve", StatementParser::solve),
+          Map.entry("budget", StatementParser::budget),
+          Map.entry("together", StatementParser::together),
           Map.entry("constants", p -> p.choice(Statement.Setting.CONSTANTS)),
           Map.entry("locale", p -> p.choice(Statement.Setting.LOCALE)),
           Map.entry("scale", p -> p.choice(Statement.Setting.SCALE)),
@@ -333,6 +335,20 @@ final class StatementParser {
       shown.add(new Statement.Value(value, format()));
     } while (tokens.accept(","));
     return new Statement.Vary(whole(), name, from, to, step, shown);
+  }
+
+  private Statement together() {
+    List<Statement.Option> together = new BudgetParser(tokens).names();
+    return new Statement.Together(whole(), together);
+  }
+
+  private Statement budget() {
+    Expr value = new ExpressionParser(tokens, names).sum();
+    Format format = format();
+    BudgetParser parser = new BudgetParser(tokens);
+    parser.refuseForm(format);
+    Statement.Trials trials = tokens.acceptWord("with") ? parser.trials() : null;
+    return new Statement.Budget(whole(), value, format, trials, description());
   }
 
   private Statement choice(Statement.Setting setting) {

@@ -115,6 +115,26 @@ public final class Quantity {
     return new Quantity(coherent, unit.kind(), by, Figures.EXACT, unit, shown);
   }
 
+  /** An estimate whose possible values have limits at that half-width, both in its unit. */
+  public static Quantity limited(Estimate estimate, Distribution distribution) {
+    UnitOfMeasure unit = estimate.unit();
+    double written = estimate.halfWidth().doubleValue() * Math.abs(unit.factor().doubleValue());
+    Source source = new Source(estimate.name(), distribution.standard(written), distribution);
+    Uncertainty by = written == 0 ? Uncertainty.NONE : Uncertainty.of(source);
+    return estimated(estimate.value(), by, unit);
+  }
+
+  /** A named value and the half-width of its limits, both in {@code unit}. */
+  public record Estimate(String name, BigDecimal value, BigDecimal halfWidth, UnitOfMeasure unit) {}
+
+  /**
+   * A value in {@code unit} whose uncertainty is known by source in the coherent SI unit; its
+   * figures are covered by it.
+   */
+  public static Quantity estimated(BigDecimal value, Uncertainty by, UnitOfMeasure unit) {
+    return new Quantity(unit.toCoherent(value), unit.kind(), by, Figures.EXACT, unit);
+  }
+
   /** The value in the coherent SI unit. */
   public BigDecimal value() {
     return value;

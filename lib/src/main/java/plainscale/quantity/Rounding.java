@@ -99,7 +99,7 @@ final class Rounding {
     return Decimals.exponent(round(value, exponent - figures + 1));
   }
 
-  private static Shown at(BigDecimal value, @Nullable BigDecimal u, UnitOfMeasure unit, int place) {
+  static Shown at(BigDecimal value, @Nullable BigDecimal u, UnitOfMeasure unit, int place) {
     BigDecimal uncertain = u == null ? null : round(u, place);
     return new Shown(
         round(value, place), uncertain == null || uncertain.signum() == 0 ? null : uncertain, unit);

@@ -39,4 +39,29 @@ public record Shown(BigDecimal value, @Nullable BigDecimal uncertain, UnitOfMeas
   public Shown toFigures(int figures) {
     return Rounding.toFigures(value, uncertain, unit, figures);
   }
+
+  /**
+   * An estimate with a standard uncertainty, both in the coherent SI unit, rounded as a quantity
+   * with that uncertainty is; without an uncertainty to {@code figures}.
+   */
+  public static Shown estimate(double value, double standard, UnitOfMeasure unit, int figures) {
+    BigDecimal inUnit = unit.fromCoherent(Decimals.from(value));
+    double u = standard / Math.abs(unit.factor().doubleValue());
+    return u > 0
+        ? Rounding.at(inUnit, Decimals.from(u), unit, Rounding.uncertaintyPlace(u))
+        : Rounding.toFigures(inUnit, null, unit, figures);
+  }
+
+  /** A standard uncertainty alone, rounded as beside its value. */
+  public static Shown doubt(double standard, UnitOfMeasure unit) {
+    double u = standard / Math.abs(unit.factor().doubleValue());
+    return u > 0
+        ? Rounding.at(Decimals.from(u), null, unit, Rounding.uncertaintyPlace(u))
+        : new Shown(BigDecimal.ZERO, null, unit);
+  }
+
+  /** A value in the coherent SI unit, to the place to which this one is rounded. */
+  public Shown toSamePlace(double other) {
+    return Rounding.at(unit.fromCoherent(Decimals.from(other)), null, unit, -value.scale());
+  }
 }

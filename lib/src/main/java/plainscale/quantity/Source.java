@@ -10,11 +10,18 @@ package plainscale.quantity;
 public final class Source {
   private final String name;
   private final double standard;
+  private final Distribution distribution;
+
+  /** A new source with the normal distribution, equal to no other. */
+  public Source(String name, double standard) {
+    this(name, standard, Distribution.NORMAL);
+  }
 
   /** A new source, equal to no other. */
-  public Source(String name, double standard) {
+  public Source(String name, double standard, Distribution distribution) {
     this.name = name;
     this.standard = standard;
+    this.distribution = distribution;
   }
 
   /** The name of the measured quantity. */
@@ -25,6 +32,11 @@ public final class Source {
   /** The standard uncertainty of the measured quantity. */
   public double standard() {
     return standard;
+  }
+
+  /** How its possible values lie about the estimate. */
+  public Distribution distribution() {
+    return distribution;
   }
 
   @Override

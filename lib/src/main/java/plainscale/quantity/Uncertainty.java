@@ -28,6 +28,11 @@ public final class Uncertainty {
     return new Uncertainty(Collections.singletonMap(source, 1.0));
   }
 
+  /** The uncertainty of a quantity with these sensitivities. */
+  public static Uncertainty of(Map<Source, Double> derivatives) {
+    return new Uncertainty(new LinkedHashMap<>(derivatives));
+  }
+
   /** The sensitivity to each source. */
   public Map<Source, Double> derivatives() {
     return Collections.unmodifiableMap(derivatives);
@@ -65,5 +70,19 @@ public final class Uncertainty {
       scale = Math.hypot(scale, part.getValue() * part.getKey().standard());
     }
     return scale;
+  }
+
+  /**
+   * The coefficient of correlation with another uncertainty, by the sources that both have (JCGM
+   * 100:2008, 5.2.2); zero if either is certain.
+   */
+  public double correlation(Uncertainty other) {
+    double together = 0;
+    double both = standard() * other.standard();
+    for (Map.Entry<Source, Double> part : derivatives.entrySet()) {
+      double variance = Math.pow(part.getKey().standard(), 2);
+      together += part.getValue() * other.derivatives.getOrDefault(part.getKey(), 0.0) * variance;
+    }
+    return both == 0 ? 0 : together / both;
   }
 }

@@ -19,8 +19,6 @@ import plainscale.sheet.Result;
 final class DerivedText {
   private static final String BLANK = "…";
   private static final String QUESTION = "Which principle leads to the next line?";
-  private static final int BAR = 20;
-  private static final double NEGLIGIBLE = 0.005;
 
   private final Result.Derived derived;
 
@@ -124,7 +122,7 @@ final class DerivedText {
   List<String> budget() {
     List<Contribution> shares =
         derived.value().map(Result.Evaluated::budget).orElse(List.of()).stream()
-            .filter(c -> c.share() >= NEGLIGIBLE)
+            .filter(c -> c.share() >= Bars.NEGLIGIBLE)
             .toList();
     if (shares.size() < 2) {
       return List.of();
@@ -132,15 +130,8 @@ final class DerivedText {
     int width = shares.stream().mapToInt(c -> c.source().length()).max().orElse(0);
     List<String> lines = new ArrayList<>();
     lines.add("What makes it uncertain (shares of the variance):");
-    shares.forEach(c -> lines.add("  " + bar(c, width)));
+    shares.forEach(c -> lines.add("  " + Bars.named(c, width)));
     lines.add("To know it better, measure " + shares.get(0).source() + " better.");
     return lines;
-  }
-
-  private static String bar(Contribution contribution, int width) {
-    int length = (int) Math.round(contribution.share() * BAR);
-    String name = contribution.source() + " ".repeat(width - contribution.source().length());
-    long percent = Math.round(contribution.share() * 100);
-    return name + " " + "█".repeat(length) + (length == 0 ? "▏" : "") + " " + percent + " %";
   }
 }

@@ -143,6 +143,11 @@ final class HtmlRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String budgeted(Result.Budgeted budgeted) {
+    return new BudgetHtml(medium, budgeted).html();
+  }
+
+  @Override
   public String placed(Result.Placed placed) {
     List<String> lines = new PlacedText(placed).lines();
     return "<div class=\"ps-placed\">"

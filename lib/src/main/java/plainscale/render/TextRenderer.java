@@ -137,6 +137,17 @@ final class TextRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String budgeted(Result.Budgeted budgeted) {
+    BudgetText text = new BudgetText(budgeted);
+    List<String> lines = new ArrayList<>(BudgetText.padded(text.table()));
+    lines.addAll(text.sentences());
+    String value = ValueText.number(budgeted.shown(), budgeted.writing());
+    String label = label(budgeted.label());
+    String head = label.isEmpty() ? value : label + " = " + value;
+    return under(described(head, budgeted.label()), lines);
+  }
+
+  @Override
   public String placed(Result.Placed placed) {
     return under(ContrastText.name(placed.side()), new PlacedText(placed).lines());
   }

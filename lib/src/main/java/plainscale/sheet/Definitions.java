@@ -34,6 +34,7 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
         }
       }
     }
+    new Groups(own).join(statements);
     own.keySet().forEach(name -> remark(before.get(name), name, cellId).ifPresent(remarks::add));
     return new Definitions(merged(before, own, cellId), changed(before, own, cellId), remarks);
   }

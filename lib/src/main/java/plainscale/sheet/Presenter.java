@@ -157,6 +157,16 @@ final class Presenter implements Statement.Visitor<Result> {
   }
 
   @Override
+  public Result together(Statement.Together together) {
+    return new Budgeting(showing).together(together, cellId);
+  }
+
+  @Override
+  public Result budget(Statement.Budget budget) {
+    return new Budgeting(showing).budgeted(budget);
+  }
+
+  @Override
   public Result choice(Statement.Choice choice) {
     Settings.check(choice, showing.source());
     return new Result.Noted(Settings.words(choice));

@@ -117,6 +117,16 @@ final class References implements Statement.Visitor<Stream<String>> {
   }
 
   @Override
+  public Stream<String> together(Statement.Together together) {
+    return together.names().stream().map(Statement.Option::text);
+  }
+
+  @Override
+  public Stream<String> budget(Statement.Budget budget) {
+    return names(budget.value());
+  }
+
+  @Override
   public Stream<String> choice(Statement.Choice choice) {
     return Stream.empty();
   }

@@ -231,6 +231,14 @@ public sealed interface Result {
     }
   }
 
+  /** What makes a quantity uncertain. */
+  record Budgeted(Label label, Shown shown, Account account, Writing writing) implements Result {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.budgeted(this);
+    }
+  }
+
   /** A text with live values. */
   record Narrated(List<Piece> pieces) implements Result {
     @Override
@@ -355,6 +363,8 @@ public sealed interface Result {
     R dependence(Dependence dependence);
 
     R varied(Varied varied);
+
+    R budgeted(Budgeted budgeted);
 
     R placed(Placed placed);
 

@@ -12,7 +12,9 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import plainscale.algebra.Budget;
+import plainscale.algebra.Cost;
 import plainscale.algebra.Evaluator;
+import plainscale.algebra.Outcome;
 import plainscale.algebra.Scope;
 import plainscale.laws.Constants;
 import plainscale.notation.Expr;
@@ -41,21 +43,24 @@ final class Wave implements Scope {
   private final Set<String> underway = new LinkedHashSet<>();
   private final Derivations derivations;
   private final Map<String, Quantity> changed;
+  private final Measurements measurements;
 
   Wave(Map<String, Entry> entries, Constants constants, Budget budget) {
-    this(entries, constants, budget, Map.of());
+    this(entries, constants, budget, Map.of(), new Measurements(entries));
   }
 
   private Wave(
       Map<String, Entry> entries,
       Constants constants,
       Budget budget,
-      Map<String, Quantity> changed) {
+      Map<String, Quantity> changed,
+      Measurements measurements) {
     this.changed = changed;
     this.values.putAll(changed);
     this.entries = entries;
     this.constants = constants;
     this.budget = budget;
+    this.measurements = measurements;
     this.derivations = new Derivations(this, entries, budget);
   }
 
@@ -63,7 +68,7 @@ final class Wave implements Scope {
   Wave with(Map<String, Quantity> changed) {
     Map<String, Quantity> all = new HashMap<>(this.changed);
     all.putAll(changed);
-    return new Wave(entries, constants, budget, all);
+    return new Wave(entries, constants, budget, all, measurements);
   }
 
   /** The derivations of this wave. */
@@ -112,6 +117,22 @@ final class Wave implements Scope {
       }
     }
     return Map.copyOf(values);
+  }
+
+  /** What defines a name, as an expression; empty for a given and where there is none. */
+  Optional<Expr> formula(String name) {
+    Entry entry = entries.get(name);
+    if (entry != null && entry.statement() instanceof Statement.Solve solve) {
+      return derivations.of(solve, entry.source()).outcome() instanceof Outcome.Solved solved
+          ? Optional.of(solved.answer())
+          : Optional.empty();
+    }
+    return entry == null ? Optional.empty() : entry.formula();
+  }
+
+  /** What the computation at a place costs is paid from the budget of this wave. */
+  Cost cost(String source, Span span) {
+    return new Cost(budget, source, span);
   }
 
   /** The value of an expression of some source. */
@@ -199,7 +220,7 @@ final class Wave implements Scope {
   private Quantity compute(Entry entry) {
     Statement statement = entry.statement();
     if (statement instanceof Statement.Given given) {
-      return Evaluator.at(entry.source(), given.span(), () -> measured(given));
+      return Evaluator.at(entry.source(), given.span(), () -> measurements.of(given));
     }
     if (statement instanceof Statement.Unreadable unreadable) {
       throw new ProblemException(unreadable.problem());
@@ -224,14 +245,6 @@ final class Wave implements Scope {
   /** The quantity in the unit asked for, if one was. */
   static Quantity inUnit(Quantity value, @Nullable UnitOfMeasure unit, Span span, String source) {
     return unit == null ? value : Evaluator.at(source, span, () -> value.in(unit));
-  }
-
-  private static Quantity measured(Statement.Given given) {
-    Statement.Measurement m = given.measurement();
-    if (m.uncertainty().isPresent()) {
-      return Quantity.measured(given.name(), m.value(), m.uncertainty().get(), m.unit());
-    }
-    return m.count() ? Quantity.number(m.value()) : Quantity.written(m.value(), m.unit());
   }
 
   /**

@@ -1,0 +1,129 @@
+package plainscale.render;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import plainscale.magnitude.Digits;
+import plainscale.quantity.Distribution;
+import plainscale.quantity.Shown;
+import plainscale.sheet.Account;
+import plainscale.sheet.Result;
+
+/** An uncertainty budget as a table and sentences, the same in every medium. */
+final class BudgetText {
+  private static final List<String> HEAD =
+      List.of("source", "share of the variance", "contribution", "its own value", "sensitivity");
+  private static final String GAP = "  ";
+
+  private final Result.Budgeted budgeted;
+  private final Account account;
+
+  BudgetText(Result.Budgeted budgeted) {
+    this.budgeted = budgeted;
+    this.account = budgeted.account();
+  }
+
+  /** The sources, a row each, below a head. */
+  List<List<String>> table() {
+    List<List<String>> rows = new ArrayList<>(List.of(HEAD));
+    account.shares().forEach(share -> rows.add(row(share)));
+    return rows;
+  }
+
+  private List<String> row(Account.Share share) {
+    return List.of(
+        share.source(),
+        Bars.bar(share.share()),
+        number(share.contribution()),
+        share.own().map(this::own).orElse(""),
+        share.own().map(own -> number(own.sensitivity())).orElse(""));
+  }
+
+  private String own(Account.Input own) {
+    boolean normal = own.distribution() == Distribution.NORMAL;
+    String value = number(own.value());
+    return normal ? value : value + ", " + own.distribution().name().toLowerCase(Locale.ROOT);
+  }
+
+  private String number(Shown shown) {
+    return ValueText.number(shown, budgeted.writing());
+  }
+
+  /** The rows as lines, in columns. */
+  static List<String> padded(List<List<String>> rows) {
+    List<String> lines = new ArrayList<>();
+    for (List<String> row : rows) {
+      StringBuilder line = new StringBuilder();
+      for (int i = 0; i < row.size(); i++) {
+        int column = i;
+        int width = rows.stream().mapToInt(r -> length(r.get(column))).max().orElse(0);
+        line.append(row.get(i)).append(" ".repeat(width - length(row.get(i)))).append(GAP);
+      }
+      lines.add(line.toString().stripTrailing());
+    }
+    return lines;
+  }
+
+  private static int length(String text) {
+    return text.codePointCount(0, text.length());
+  }
+
+  /** What to know better, what second order says, and what came of the trials. */
+  List<String> sentences() {
+    List<String> lines = new ArrayList<>();
+    lines.add(account.improvement().map(this::improvement).orElse("To first order it is certain."));
+    account.secondOrder().ifPresent(u -> lines.add(secondOrder(u)));
+    account.drawn().ifPresent(drawn -> lines.addAll(trials(drawn)));
+    return lines;
+  }
+
+  private String improvement(Account.Improvement best) {
+    return "To know it better, measure %s better: with half the uncertainty there, the result has ± %s instead of ± %s."
+        .formatted(best.source(), number(best.halved()), number(best.now()));
+  }
+
+  private String secondOrder(Shown u) {
+    return "To second order the standard uncertainty is %s: within the uncertainties the formula bends (JCGM 100, 5.1.2)."
+        .formatted(number(u));
+  }
+
+  private List<String> trials(Account.Drawn drawn) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "%s trials (seed %d), every source drawn at random: %s."
+            .formatted(whole(drawn.count()), drawn.seed(), number(drawn.mean())));
+    lines.add(
+        "95 %% of them lie %s, as many below as above; the linear result says %s."
+            .formatted(ends(drawn.symmetric()), ends(drawn.linear())));
+    drawn
+        .shortest()
+        .ifPresent(
+            e -> lines.add("The shortest interval with 95 %% of them lies %s.".formatted(ends(e))));
+    if (drawn.without() > 0) {
+      lines.add(
+          "%s trials have no value and are left out, such as the root of a negative number."
+              .formatted(whole(drawn.without())));
+    }
+    lines.add(verdict(drawn.verdict()));
+    return lines;
+  }
+
+  private String whole(int count) {
+    return Digits.of(BigDecimal.valueOf(count), budgeted.writing().digits()).text();
+  }
+
+  private String ends(Account.Ends ends) {
+    return "from %s to %s".formatted(number(ends.low()), number(ends.high()));
+  }
+
+  private static String verdict(Account.Verdict verdict) {
+    return switch (verdict) {
+      case AGREE -> "Both agree to the figures that are shown.";
+      case DISAGREE ->
+          "They disagree by more than the figures that are shown: the linear result does not hold here; the trials do (JCGM 101, 8).";
+      case UNDECIDED ->
+          "So few trials cannot tell whether the linear result holds to the figures that are shown.";
+    };
+  }
+}
