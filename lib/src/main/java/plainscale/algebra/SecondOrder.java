@@ -11,6 +11,9 @@ import java.util.OptionalDouble;
 public final class SecondOrder {
   private static final double STEP = 0.25;
 
+  /** So many standard uncertainties around the estimate the function has to exist. */
+  private static final double AROUND = 2;
+
   private final Compiled function;
   private final Cost cost;
   private final double[] at;
@@ -36,6 +39,9 @@ public final class SecondOrder {
   private double variance() {
     double variance = 0;
     for (int i = 0; i < at.length; i++) {
+      if (Double.isNaN(value(i, AROUND) + value(i, -AROUND))) {
+        return Double.NaN;
+      }
       double slope = slope(i);
       variance += slope * slope;
       for (int j = 0; j < at.length; j++) {

@@ -72,7 +72,11 @@ final class BudgetText {
   /** What to know better, what second order says, and what came of the trials. */
   List<String> sentences() {
     List<String> lines = new ArrayList<>();
-    lines.add(account.improvement().map(this::improvement).orElse("To first order it is certain."));
+    lines.add(
+        account
+            .improvement()
+            .map(this::improvement)
+            .orElse("To first order nothing makes it uncertain."));
     account.secondOrder().ifPresent(u -> lines.add(secondOrder(u)));
     account.drawn().ifPresent(drawn -> lines.addAll(trials(drawn)));
     return lines;
@@ -91,15 +95,17 @@ final class BudgetText {
   private List<String> trials(Account.Drawn drawn) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "%s trials (seed %d), every source drawn at random: %s."
+        "%s trials (seed %d), every source drawn at random, give %s."
             .formatted(whole(drawn.count()), drawn.seed(), number(drawn.mean())));
     lines.add(
-        "95 %% of them lie %s, as many below as above; the linear result says %s."
+        "95 %% of them lie within %s, with as many below as above; the linear result says %s."
             .formatted(ends(drawn.symmetric()), ends(drawn.linear())));
     drawn
         .shortest()
         .ifPresent(
-            e -> lines.add("The shortest interval with 95 %% of them lies %s.".formatted(ends(e))));
+            e ->
+                lines.add(
+                    "The shortest interval that holds 95 %% of them is %s.".formatted(ends(e))));
     if (drawn.without() > 0) {
       lines.add(
           "%s trials have no value and are left out, such as the root of a negative number."
@@ -114,16 +120,16 @@ final class BudgetText {
   }
 
   private String ends(Account.Ends ends) {
-    return "from %s to %s".formatted(number(ends.low()), number(ends.high()));
+    return ValueText.range(ends.low(), ends.high(), budgeted.writing());
   }
 
   private static String verdict(Account.Verdict verdict) {
     return switch (verdict) {
-      case AGREE -> "Both agree to the figures that are shown.";
+      case AGREE -> "Both agree to the figures that the result is shown with.";
       case DISAGREE ->
-          "They disagree by more than the figures that are shown: the linear result does not hold here; the trials do (JCGM 101, 8).";
+          "They disagree by more than the figures that the result is shown with: the linear result does not hold here; the trials do (JCGM 101, 8).";
       case UNDECIDED ->
-          "So few trials cannot tell whether the linear result holds to the figures that are shown.";
+          "So few trials cannot tell whether the linear result holds to the figures that the result is shown with.";
     };
   }
 }
