@@ -14,6 +14,9 @@ public final class SecondOrder {
   /** So many standard uncertainties around the estimate the function has to exist. */
   private static final double AROUND = 2;
 
+  /** The work grows with the square of the number of sources. */
+  private static final int MOST = 100;
+
   private final Compiled function;
   private final Cost cost;
   private final double[] at;
@@ -28,9 +31,13 @@ public final class SecondOrder {
 
   /**
    * The standard uncertainty; empty where the function does not exist all around its estimate, or
-   * bends so much that a second order does not describe it.
+   * bends so much that a second order does not describe it, or has more than {@value #MOST}
+   * sources.
    */
   public static OptionalDouble standard(Compiled function, Cost cost) {
+    if (function.sources().size() > MOST) {
+      return OptionalDouble.empty();
+    }
     double variance = new SecondOrder(function, cost).variance();
     return variance >= 0 ? OptionalDouble.of(Math.sqrt(variance)) : OptionalDouble.empty();
   }

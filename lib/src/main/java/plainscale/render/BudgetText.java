@@ -14,6 +14,7 @@ import plainscale.sheet.Result;
 final class BudgetText {
   private static final List<String> HEAD =
       List.of("source", "share of the variance", "contribution", "its own value", "sensitivity");
+  private static final int OWN = 3;
   private static final String GAP = "  ";
 
   private final Result.Budgeted budgeted;
@@ -24,11 +25,12 @@ final class BudgetText {
     this.account = budgeted.account();
   }
 
-  /** The sources, a row each, below a head. */
+  /** The sources, a row each, below a head; what none of them has is no column. */
   List<List<String>> table() {
     List<List<String>> rows = new ArrayList<>(List.of(HEAD));
     account.shares().forEach(share -> rows.add(row(share)));
-    return rows;
+    boolean own = account.shares().stream().anyMatch(share -> share.own().isPresent());
+    return own ? rows : rows.stream().map(row -> row.subList(0, OWN)).toList();
   }
 
   private List<String> row(Account.Share share) {

@@ -206,4 +206,23 @@ class BudgetTest {
     String said = run.ok() ? "ok" : Cells.onlyProblem(run).sentence();
     assertEquals(sentence, said);
   }
+
+  /** 2000 definitions, each with a source of its own: every one contributes 0.1. */
+  @Test
+  void aLongChainOfDefinitionsIsFollowed() {
+    Sheet sheet = new Sheet();
+    StringBuilder cell = new StringBuilder("x_0 = 0\n");
+    for (int i = 1; i <= 2000; i++) {
+      cell.append("given g_%d = 1.0 ± 0.1\nx_%d = x_%d + g_%d\n".formatted(i, i, i - 1, i));
+      if (i % 200 == 0) {
+        Cells.run(sheet, "cell " + i, cell.toString());
+        cell.setLength(0);
+      }
+    }
+    Account account = budget(sheet.run("budget", "budget x_2000 with 1000 trials")).account();
+    assertEquals(2000, account.shares().size());
+    Account.Drawn drawn = account.drawn().orElseThrow();
+    double u = 0.1 * Math.sqrt(2000);
+    assertEquals(u, drawn.mean().uncertainty().orElseThrow().doubleValue(), 0.1 * u);
+  }
 }
