@@ -1,5 +1,6 @@
 """Writes fixtures/uncertainties.tsv: first-order propagation as the Python package `uncertainties` does it."""
 
+import random
 import re
 
 import uncertainties
@@ -99,6 +100,75 @@ m*9.81 / (2*sin(a))               m=70.0±0.1; a=0.0873±0.0017 rad
 """
 
 
+# Expressions made at random, so that no case was chosen because it works.
+SEED = 20080901
+RANDOM_CASES = 200
+DEPTH = 4
+NUMBERS = ["x", "y", "z"]
+ANGLES = ["p", "q"]
+
+
+def number(rng, depth):
+    """A random expression that is a plain number."""
+    if depth == 0:
+        return rng.choice([*NUMBERS, *NUMBERS, f"{rng.uniform(0.5, 9):.2f}"])
+    one = f"({number(rng, depth - 1)})"
+    return rng.choice(
+        [
+            lambda: f"{one} + ({number(rng, depth - 1)})",
+            lambda: f"{one} - ({number(rng, depth - 1)})",
+            lambda: f"{one} * ({number(rng, depth - 1)})",
+            lambda: f"{one} / ({number(rng, depth - 1)})",
+            lambda: f"{one}^{rng.choice([2, 3])}",
+            lambda: f"sqrt({one}^2 + {rng.choice(NUMBERS)}^2)",
+            lambda: f"exp(-({one}/9)^2)",
+            lambda: f"ln({one}^2 + {rng.uniform(0.5, 2):.2f})",
+            lambda: f"log10({one}^2 + 1)",
+            lambda: f"{rng.choice(['sin', 'cos', 'tan'])}({angle(rng, depth - 1)})",
+            lambda: f"(({one})^2 + 1)^{rng.choice(['0.5', '1.5', '(-0.25)'])}",
+        ]
+    )()
+
+
+def angle(rng, depth):
+    """A random expression that is an angle."""
+    return rng.choice(
+        [
+            lambda: rng.choice(ANGLES),
+            lambda: f"{rng.choice(ANGLES)} - {rng.uniform(0.3, 2):.2f}*{rng.choice(ANGLES)}",
+            lambda: f"atan({number(rng, depth)})",
+            lambda: f"asin(exp(-(({number(rng, depth)})/5)^2)/2)",
+        ]
+    )()
+
+
+def random_case(rng):
+    """An expression and its variables, as a row of CASES."""
+    expression = number(rng, DEPTH)
+    parts = []
+    for name in [*NUMBERS, *ANGLES]:
+        if re.search(rf"\b{name}\b", expression):
+            value = rng.uniform(0.2, 1.2) if name in ANGLES else rng.uniform(0.5, 9)
+            unit = " rad" if name in ANGLES else ""
+            parts.append(f"{name}={value:.3f}±{value * rng.uniform(0.002, 0.05):.4f}{unit}")
+    return expression, "; ".join(parts)
+
+
+def random_cases():
+    """Cases whose value and uncertainty are neither zero nor huge: dust has no digits to compare."""
+    rng = random.Random(SEED)
+    cases = {}
+    while len(cases) < RANDOM_CASES:
+        expression, given = random_case(rng)
+        try:
+            value, deviation = evaluate(expression, variables(given)) if given else (0, 0)
+        except (ValueError, ZeroDivisionError, OverflowError):
+            continue
+        if 1e-3 < abs(value) < 1e6 and 1e-4 < deviation < 1e6 and len(expression) < 200:
+            cases[expression] = given
+    return list(cases.items())
+
+
 def variables(text):
     """`x=20±4; g=9.81` as independent variables; a number without `±` is exact."""
     result = {}
@@ -117,8 +187,8 @@ def evaluate(expression, names):
 
 def main():
     lines = []
-    for case in CASES.strip().splitlines():
-        expression, given = re.split(r"\s{2,}", case.strip(), maxsplit=1)
+    chosen = [re.split(r"\s{2,}", case.strip(), maxsplit=1) for case in CASES.strip().splitlines()]
+    for expression, given in [*chosen, *random_cases()]:
         value, deviation = evaluate(expression, variables(given))
         lines.append(tables.row(expression, given, repr(value), repr(deviation)))
     tables.write(
@@ -129,6 +199,7 @@ def main():
             "`python lib/src/generate/uncertainty_cases.py`.",
             "variables: value±u; without ± exact; an angle has ` rad` after it, everything else is a number.",
             "Operators + - * / ^ (binding tighter than a sign), brackets, functions of radians; ln and log10.",
+            f"The last {RANDOM_CASES} rows were made at random from the seed {SEED}.",
             "Where a result is zero in exact arithmetic, value or u may hold rounding dust of the doubles.",
         ],
         [tables.row("expression", "variables", "value", "u"), *lines],

@@ -1,12 +1,16 @@
 package plainscale.algebra;
 
 import java.math.BigDecimal;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import plainscale.notation.Expr;
 import plainscale.quantity.ElementaryFunction;
 import plainscale.quantity.Quantity;
@@ -42,6 +46,7 @@ public final class Compiled {
   /** The expression with its names followed down to their sources. */
   public static Compiled of(Expr expr, Formulas formulas) {
     Compiler compiler = new Compiler(formulas);
+    compiler.prepare(expr);
     return new Compiled(compiler, expr.accept(compiler));
   }
 
@@ -88,15 +93,37 @@ public final class Compiled {
       return constant(literal.unit().map(unit -> unit.toCoherent(value)).orElse(value));
     }
 
+    /** What a formula leans on comes first: a chain of definitions may be longer than a stack. */
+    private void prepare(Expr expr) {
+      Deque<String> open = new ArrayDeque<>(mentioned(expr));
+      while (!open.isEmpty()) {
+        String name = open.peek();
+        Optional<Expr> formula =
+            names.containsKey(name) ? Optional.empty() : formulas.formula(name);
+        Set<String> missing = formula.map(this::mentioned).orElse(Set.of());
+        if (missing.isEmpty()) {
+          open.pop();
+          names.computeIfAbsent(
+              name, n -> formula.map(f -> f.accept(this)).orElseGet(() -> leaf(n)));
+        } else {
+          missing.forEach(open::push);
+        }
+      }
+    }
+
+    /** The names in an expression that have no place yet. */
+    private Set<String> mentioned(Expr expr) {
+      Set<String> mentioned = new TreeSet<>(Mentions.of(List.of(new Equation(expr, expr))).names());
+      mentioned.removeAll(names.keySet());
+      return mentioned;
+    }
+
     @Override
     public Integer name(Expr.Name name) {
-      Integer known = names.get(name.text());
-      if (known != null) {
-        return known;
+      Integer place = names.get(name.text());
+      if (place == null) {
+        throw new IllegalStateException("not prepared: " + name.text());
       }
-      Optional<Expr> formula = formulas.formula(name.text());
-      int place = formula.isPresent() ? formula.get().accept(this) : leaf(name.text());
-      names.put(name.text(), place);
       return place;
     }
 

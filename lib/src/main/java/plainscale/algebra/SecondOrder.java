@@ -11,6 +11,12 @@ import java.util.OptionalDouble;
 public final class SecondOrder {
   private static final double STEP = 0.25;
 
+  /** So many standard uncertainties around the estimate the function has to exist. */
+  private static final double AROUND = 2;
+
+  /** The work grows with the square of the number of sources. */
+  private static final int MOST = 100;
+
   private final Compiled function;
   private final Cost cost;
   private final double[] at;
@@ -25,9 +31,13 @@ public final class SecondOrder {
 
   /**
    * The standard uncertainty; empty where the function does not exist all around its estimate, or
-   * bends so much that a second order does not describe it.
+   * bends so much that a second order does not describe it, or has more than {@value #MOST}
+   * sources.
    */
   public static OptionalDouble standard(Compiled function, Cost cost) {
+    if (function.sources().size() > MOST) {
+      return OptionalDouble.empty();
+    }
     double variance = new SecondOrder(function, cost).variance();
     return variance >= 0 ? OptionalDouble.of(Math.sqrt(variance)) : OptionalDouble.empty();
   }
@@ -36,6 +46,9 @@ public final class SecondOrder {
   private double variance() {
     double variance = 0;
     for (int i = 0; i < at.length; i++) {
+      if (Double.isNaN(value(i, AROUND) + value(i, -AROUND))) {
+        return Double.NaN;
+      }
       double slope = slope(i);
       variance += slope * slope;
       for (int j = 0; j < at.length; j++) {

@@ -3,6 +3,7 @@ package plainscale.notation;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** What belongs to uncertainty in a statement: trials with their seed, names that go together. */
 final class BudgetParser {
@@ -67,7 +68,8 @@ final class BudgetParser {
             && value.compareTo(BigDecimal.valueOf(most)) <= 0;
     if (!within) {
       throw tokens.fault(
-          "%s is a whole number from %d to %d.".formatted(what, least, most),
+          String.format(Locale.ROOT, "%s is a whole number from %d to %,d.", what, least, most)
+              .replace(',', '\u202F'),
           token.span(),
           least == 0 ? "seed 7" : EXAMPLE);
     }

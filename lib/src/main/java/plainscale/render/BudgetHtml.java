@@ -7,7 +7,8 @@ import plainscale.sheet.Result;
 
 /** An uncertainty budget as HTML: the value, the table of its sources, the sentences. */
 final class BudgetHtml {
-  private static final String PLACE = "text-align:left;padding:0.1em 0.8em 0.1em 0";
+  private static final String CELL =
+      "<td style=\"text-align:left;padding:0.1em 0.8em 0.1em 0\">%s</td>";
 
   private final Medium medium;
   private final Result.Budgeted budgeted;
@@ -21,13 +22,12 @@ final class BudgetHtml {
     BudgetText text = new BudgetText(budgeted);
     List<List<String>> rows = text.table();
     String body =
-        rows.subList(1, rows.size()).stream().map(row -> row(row, "td")).collect(joining());
+        rows.subList(1, rows.size()).stream().map(row -> row(row, "%s")).collect(joining());
     return "<div class=\"ps-budgeted\"><p>"
         + medium.mathematics().apply(line())
         + description()
-        + "</p><table style=\"border:none;margin:0\"><thead>"
-        + row(rows.get(0), "th")
-        + "</thead><tbody>"
+        + "</p><table style=\"border:none;margin:0\"><tbody>"
+        + row(rows.get(0), "<i>%s</i>")
         + body
         + "</tbody></table>"
         + text.sentences().stream().map(this::paragraph).collect(joining())
@@ -44,21 +44,20 @@ final class BudgetHtml {
 
   private String description() {
     String words = budgeted.label().description();
-    return words.isEmpty() ? "" : " <i>" + medium.words().apply(words) + "</i>";
+    return words.isEmpty() ? "" : " <i>" + words(words) + "</i>";
   }
 
-  private String row(List<String> cells, String element) {
+  private String row(List<String> cells, String form) {
     return "<tr>"
-        + cells.stream()
-            .map(
-                cell ->
-                    "<%s style=\"%s\">%s</%s>"
-                        .formatted(element, PLACE, medium.words().apply(cell), element))
-            .collect(joining())
+        + cells.stream().map(cell -> CELL.formatted(form.formatted(words(cell)))).collect(joining())
         + "</tr>";
   }
 
+  private String words(String sentence) {
+    return medium.words().apply(sentence);
+  }
+
   private String paragraph(String sentence) {
-    return "<p>" + medium.words().apply(sentence) + "</p>";
+    return "<p>" + words(sentence) + "</p>";
   }
 }

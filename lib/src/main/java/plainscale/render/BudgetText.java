@@ -14,6 +14,7 @@ import plainscale.sheet.Result;
 final class BudgetText {
   private static final List<String> HEAD =
       List.of("source", "share of the variance", "contribution", "its own value", "sensitivity");
+  private static final int OWN = 3;
   private static final String GAP = "  ";
 
   private final Result.Budgeted budgeted;
@@ -24,11 +25,12 @@ final class BudgetText {
     this.account = budgeted.account();
   }
 
-  /** The sources, a row each, below a head. */
+  /** The sources, a row each, below a head; what none of them has is no column. */
   List<List<String>> table() {
     List<List<String>> rows = new ArrayList<>(List.of(HEAD));
     account.shares().forEach(share -> rows.add(row(share)));
-    return rows;
+    boolean own = account.shares().stream().anyMatch(share -> share.own().isPresent());
+    return own ? rows : rows.stream().map(row -> row.subList(0, OWN)).toList();
   }
 
   private List<String> row(Account.Share share) {
@@ -72,7 +74,11 @@ final class BudgetText {
   /** What to know better, what second order says, and what came of the trials. */
   List<String> sentences() {
     List<String> lines = new ArrayList<>();
-    lines.add(account.improvement().map(this::improvement).orElse("To first order it is certain."));
+    lines.add(
+        account
+            .improvement()
+            .map(this::improvement)
+            .orElse("To first order nothing makes it uncertain."));
     account.secondOrder().ifPresent(u -> lines.add(secondOrder(u)));
     account.drawn().ifPresent(drawn -> lines.addAll(trials(drawn)));
     return lines;
@@ -91,15 +97,17 @@ final class BudgetText {
   private List<String> trials(Account.Drawn drawn) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "%s trials (seed %d), every source drawn at random: %s."
+        "%s trials (seed %d), every source drawn at random, give %s."
             .formatted(whole(drawn.count()), drawn.seed(), number(drawn.mean())));
     lines.add(
-        "95 %% of them lie %s, as many below as above; the linear result says %s."
+        "95 %% of them lie within %s, with as many below as above; the linear result says %s."
             .formatted(ends(drawn.symmetric()), ends(drawn.linear())));
     drawn
         .shortest()
         .ifPresent(
-            e -> lines.add("The shortest interval with 95 %% of them lies %s.".formatted(ends(e))));
+            e ->
+                lines.add(
+                    "The shortest interval that holds 95 %% of them is %s.".formatted(ends(e))));
     if (drawn.without() > 0) {
       lines.add(
           "%s trials have no value and are left out, such as the root of a negative number."
@@ -114,16 +122,16 @@ final class BudgetText {
   }
 
   private String ends(Account.Ends ends) {
-    return "from %s to %s".formatted(number(ends.low()), number(ends.high()));
+    return ValueText.range(ends.low(), ends.high(), budgeted.writing());
   }
 
   private static String verdict(Account.Verdict verdict) {
     return switch (verdict) {
-      case AGREE -> "Both agree to the figures that are shown.";
+      case AGREE -> "Both agree to the figures that the result is shown with.";
       case DISAGREE ->
-          "They disagree by more than the figures that are shown: the linear result does not hold here; the trials do (JCGM 101, 8).";
+          "They disagree by more than the figures that the result is shown with: the linear result does not hold here; the trials do (JCGM 101, 8).";
       case UNDECIDED ->
-          "So few trials cannot tell whether the linear result holds to the figures that are shown.";
+          "So few trials cannot tell whether the linear result holds to the figures that the result is shown with.";
     };
   }
 }

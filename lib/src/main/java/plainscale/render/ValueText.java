@@ -63,9 +63,27 @@ public final class ValueText {
     boolean bracket = form.uncertainty().isPresent() && (form.power().isPresent() || unit);
     String whole = bracket ? "(" + number + ")" : number;
     if (form.power().isPresent()) {
-      whole += " × 10" + Superscripts.always(form.power().getAsInt());
+      whole += tenToThe(form.power().getAsInt());
     }
     return withUnit(whole, shown);
+  }
+
+  /** From one value to another with one power of ten and one unit: {@code (0.00 to 1.84) nC}. */
+  static String range(Shown low, Shown high, Writing writing) {
+    boolean down = low.value().abs().compareTo(high.value().abs()) > 0;
+    Shown both =
+        down
+            ? new Shown(low.value(), high.value(), low.unit())
+            : new Shown(high.value(), low.value(), low.unit());
+    NumberForm form = NumberForm.of(both, writing.digits());
+    String other = form.uncertainty().orElseThrow();
+    String range = down ? form.value() + " to " + other : other + " to " + form.value();
+    String power = form.power().isPresent() ? tenToThe(form.power().getAsInt()) : "";
+    return withUnit("(" + range + ")" + power, low);
+  }
+
+  private static String tenToThe(int power) {
+    return " × 10" + Superscripts.always(power);
   }
 
   private static String withUnit(String number, Shown shown) {

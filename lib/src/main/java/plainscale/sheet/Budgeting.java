@@ -68,11 +68,11 @@ final class Budgeting {
   private Account account(Statement.Budget budget, Quantity value, UnitOfMeasure unit) {
     Compiled compiled = Compiled.of(budget.value(), new SheetFormulas(showing));
     Cost cost = showing.wave().cost(showing.source(), budget.span());
-    List<Account.Share> shares = shares(value, unit);
+    UnitOfMeasure step = step(unit);
     return new Account(
-        shares,
-        improvement(value, unit),
-        bent(value, SecondOrder.standard(compiled, cost), unit).orElse(null),
+        shares(value, step),
+        improvement(value, step),
+        bent(value, SecondOrder.standard(compiled, cost), step).orElse(null),
         budget
             .trials()
             .map(plan -> new Drawing(showing, value, unit).drawn(compiled, plan, cost))
@@ -140,13 +140,17 @@ final class Budgeting {
 
   /** How many units of the result go with one unit of the source. */
   private static Shown sensitivity(Quantity own, double derivative, UnitOfMeasure unit) {
-    UnitOfMeasure of =
-        own.isReading() ? Kinds.of(own.kind()).unit() : own.displayUnit(); // a step, not a point
+    UnitOfMeasure of = step(own.displayUnit());
     double slope = derivative * of.factor().doubleValue() / unit.factor().doubleValue();
     UnitOfMeasure per = over(unit, of);
     return slope == 0
         ? new Shown(BigDecimal.ZERO, null, per)
         : new Shown(Decimals.from(slope), null, per).toFigures(SENSITIVITY_FIGURES);
+  }
+
+  /** What differs on a temperature scale is told in kelvins. */
+  private static UnitOfMeasure step(UnitOfMeasure unit) {
+    return unit.isScale() ? Kinds.of(unit.kind()).unit() : unit;
   }
 
   private static UnitOfMeasure over(UnitOfMeasure above, UnitOfMeasure below) {
@@ -194,17 +198,9 @@ final class Budgeting {
     }
     double first = value.uncertainty().standard();
     double second = secondOrder.getAsDouble();
-    boolean differs = Math.abs(second - first) > halfStep(first, unit);
+    boolean differs = Math.abs(second - first) > Shown.halfStep(first, unit);
     boolean dust = second < DUST * Math.abs(value.value().doubleValue());
     return differs && !dust ? Optional.of(Shown.doubt(second, unit)) : Optional.empty();
-  }
-
-  /** Half of the last digit that is shown of a standard uncertainty, in the coherent unit. */
-  static double halfStep(double standard, UnitOfMeasure unit) {
-    double scale = Math.abs(unit.factor().doubleValue());
-    return standard == 0
-        ? 0
-        : 0.5 * Shown.doubt(standard, unit).value().ulp().doubleValue() * scale;
   }
 
   Result together(Statement.Together together, String cellId) {

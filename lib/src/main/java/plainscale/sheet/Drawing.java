@@ -19,6 +19,9 @@ final class Drawing {
   /** A shortest interval is told of if it is this much shorter. */
   private static final double CLEARLY = 0.95;
 
+  /** A difference of so many standard deviations is one. */
+  private static final int SURE = 3;
+
   /** Figures of a mean whose trials are all the same. */
   private static final int FIGURES = 6;
 
@@ -84,10 +87,10 @@ final class Drawing {
    */
   private Account.Verdict verdict(Trials trials, Trials.Interval drawn, Trials.Interval linear) {
     double u = value.uncertainty().standard();
-    double tolerance = Budgeting.halfStep(u > 0 ? u : standard(trials), unit);
+    double tolerance = Shown.halfStep(u > 0 ? u : standard(trials), unit);
     double off =
         Math.max(Math.abs(drawn.low() - linear.low()), Math.abs(drawn.high() - linear.high()));
-    if (off > tolerance + 2 * trials.scatter()) {
+    if (off > tolerance + SURE * trials.scatter()) {
       return Account.Verdict.DISAGREE;
     }
     return off <= tolerance && trials.scatter() <= tolerance

@@ -3,7 +3,10 @@ package plainscale.sheet;
 import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plainscale.notation.Statement;
 import plainscale.quantity.Distribution;
 import plainscale.quantity.Quantity;
@@ -66,5 +69,21 @@ final class Measurements {
   private static Together.Series series(Statement.Given given) {
     Statement.Measurement m = given.measurement();
     return new Together.Series(given.name(), new Readings(m.readings()), m.unit());
+  }
+
+  /** What it is, and where its value and its uncertainty come from, if they were not written. */
+  static String words(Statement.Given given) {
+    Statement.Measurement m = given.measurement();
+    String origin = "";
+    if (!m.readings().isEmpty()) {
+      origin = "mean of %d readings".formatted(m.readings().size());
+    } else if (m.distribution() != Distribution.NORMAL) {
+      String shape = m.distribution().name().toLowerCase(Locale.ROOT);
+      String limits = m.uncertainty().map(BigDecimal::toPlainString).orElse("");
+      origin = "%s within ± %s %s".formatted(shape, limits, m.unit().text()).strip();
+    }
+    return Stream.of(given.description(), origin)
+        .filter(words -> !words.isEmpty())
+        .collect(Collectors.joining("; "));
   }
 }

@@ -41,7 +41,7 @@ final class Presenter implements Statement.Visitor<Result> {
   private Result valued(Statement.Given given) {
     Quantity value = showing.value(new Expr.Name(given.span(), given.name()));
     Result.Label label =
-        new Result.Label(Optional.of(given.name()), Optional.empty(), given.description());
+        new Result.Label(Optional.of(given.name()), Optional.empty(), Measurements.words(given));
     return new Result.Valued(
         Result.Role.GIVEN, label, value, value.shown(), null, showing.writing());
   }

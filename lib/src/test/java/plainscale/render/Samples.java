@@ -56,6 +56,19 @@ final class Samples {
     CELLS.put("expand", "expand n_moved \"a < b\"\nexpand 5.3e-16 with boxes\nexpand 0");
     CELLS.put("near", "near n_moved\nnear m\nnear 1e-99 [kg]\nnear 1e99 [kg] \"much\"");
     CELLS.put(
+        "budget",
+        """
+        given r = 1.0 ± 0.1 cm triangular "radius < 2"
+        given a = 1.0, 1.1, 1.3
+        given b = 2.0, 2.3, 2.2
+        together a, b
+        budget m with 1000 trials
+        budget r^2 in mm² "area < 5"
+        budget a b with 1e3 trials seed 7
+        budget (m - m)/m
+        budget (r - 1 [cm])^2 with 1000 trials
+        """);
+    CELLS.put(
         "pictures",
         """
         ruler n_moved with n_there "a < b"

@@ -16,7 +16,8 @@ import plainscale.table.Table;
  * ({@code uncertainties.tsv}).
  */
 class UncertaintyCasesTest {
-  private static final double CLOSE = 1e-12;
+  /** Relative; random expressions lose some digits where they subtract. */
+  private static final double CLOSE = 1e-10;
 
   static List<Table.Row> rows() {
     return Table.read(UncertaintyCasesTest.class, "/plainscale/fixtures/uncertainties.tsv");
@@ -24,7 +25,7 @@ class UncertaintyCasesTest {
 
   @Test
   void noRowIsLost() {
-    assertTrue(rows().size() >= 70, rows().size() + " rows");
+    assertTrue(rows().size() >= 270, rows().size() + " rows");
   }
 
   @ParameterizedTest
