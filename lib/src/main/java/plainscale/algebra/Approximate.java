@@ -65,8 +65,8 @@ record Approximate(double value, double error) {
   Approximate power(Approximate exponent) {
     double power = Math.pow(value, exponent.value);
     double byBase = Math.abs(exponent.value * power / value) * error;
-    double byExponent = exponent.error > 0 ? Math.abs(power * Math.log(Math.abs(value))) : 0;
-    return with(power, (value == 0 ? 0 : byBase) + byExponent * exponent.error);
+    double byExponent = Math.abs(power * Math.log(Math.abs(value)));
+    return with(power, value == 0 ? 0 : byBase + byExponent * exponent.error);
   }
 
   Approximate apply(ElementaryFunction function) {

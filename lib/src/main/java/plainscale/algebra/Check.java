@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import plainscale.notation.Expr;
 
 /**
@@ -28,14 +29,19 @@ public record Check(List<String> failures) {
     return failures.isEmpty();
   }
 
-  /** The check of a derivation. */
+  /** The check of a derivation of which it is not said what is known. */
   public static Check of(Derivation derivation) {
+    return of(derivation, name -> false);
+  }
+
+  /** The check of a derivation in which these names are known: they take any value. */
+  public static Check of(Derivation derivation, Predicate<String> isKnown) {
     List<String> failures = new ArrayList<>();
     for (Step step : derivation.steps()) {
       step(derivation, step).ifPresent(failures::add);
     }
     for (Expr answer : answers(derivation.outcome())) {
-      answer(derivation, answer).ifPresent(failures::add);
+      answer(derivation, answer, isKnown).ifPresent(failures::add);
     }
     return new Check(failures);
   }
@@ -67,8 +73,9 @@ public record Check(List<String> failures) {
         : Optional.empty();
   }
 
-  private static Optional<String> answer(Derivation derivation, Expr answer) {
-    Completion completion = new Completion(derivation, used(derivation));
+  private static Optional<String> answer(
+      Derivation derivation, Expr answer, Predicate<String> isKnown) {
+    Completion completion = new Completion(derivation, used(derivation), isKnown);
     int good = 0;
     int bad = 0;
     for (int i = 0; i < MOST_TRIES && good < POINTS; i++) {

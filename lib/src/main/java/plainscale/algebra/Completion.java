@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import plainscale.notation.Expr;
 
 /**
@@ -19,15 +20,17 @@ final class Completion {
   private final List<Equation> relations;
   private final List<Equation> equations;
   private final Set<String> names;
+  private final List<String> known;
   private final Points points;
 
-  Completion(Derivation derivation, Collection<Integer> used) {
+  Completion(Derivation derivation, Collection<Integer> used, Predicate<String> isKnown) {
     this.unknown = derivation.unknown();
     this.relations = used.stream().map(derivation::equation).toList();
     this.equations = new ArrayList<>(relations);
     derivation.steps().forEach(step -> equations.add(step.after()));
     Mentions mentions = Mentions.of(relations);
     this.names = mentions.names();
+    this.known = names.stream().filter(isKnown).filter(n -> !n.equals(unknown)).toList();
     this.points = new Points(names.size(), mentions.angles());
   }
 
@@ -35,6 +38,7 @@ final class Completion {
   Optional<Boolean> at(Expr answer, int number) {
     Set<String> given = Mentions.of(List.of(new Equation(answer, answer))).names();
     Map<String, Double> values = points.next(given, number);
+    known.forEach(name -> values.computeIfAbsent(name, n -> points.value(n, number)));
     values.put(unknown, Approximate.of(answer, values).value());
     return Approximate.of(answer, values).usable() ? complete(values, number) : Optional.empty();
   }
@@ -76,11 +80,11 @@ final class Completion {
   }
 
   /** A positive root before a negative one. */
-  private static Optional<Double> root(Equation equation, String name, Map<String, Double> values) {
+  private Optional<Double> root(Equation equation, String name, Map<String, Double> values) {
     List<Double> roots =
         Numerically.solve(equation, name, values).roots().stream()
             .map(Numerically.Root::value)
-            .filter(root -> root != 0) // a mass of zero would make any wrong answer fit
+            .filter(root -> root != 0 || !known.isEmpty()) // a mass of zero would fit anything
             .toList();
     return roots.stream().filter(root -> root > 0).findFirst().or(() -> roots.stream().findFirst());
   }

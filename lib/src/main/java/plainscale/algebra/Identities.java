@@ -7,6 +7,7 @@ import static plainscale.quantity.ElementaryFunction.TAN;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.apache.commons.math3.fraction.BigFraction;
+import plainscale.quantity.ElementaryFunction;
 
 /** The identities of sine and cosine that bring an angle together. */
 final class Identities {
@@ -24,7 +25,7 @@ final class Identities {
   Optional<Line> of(Line line) {
     return quotient(line)
         .or(() -> applied(line, this::doubled, "sin(%) cos(%) = sin(2 %)/2"))
-        .or(() -> applied(line, this::squares, "cos(%)^2 = 1 - sin(%)^2"));
+        .or(() -> applied(line, this::squares, "sin(%)^2 + cos(%)^2 = 1"));
   }
 
   /** Tangents instead of quotients, and of the square below a line beside a tangent. */
@@ -120,17 +121,22 @@ final class Identities {
     return term;
   }
 
-  /** Where both sine and cosine of the unknown stand, the square of the cosine goes. */
+  /** Where both sine and cosine of the unknown stand, the square of one of them goes. */
   private Sum squares(Sum sum) {
+    Sum once = square(sum, COS, SIN);
+    return once.equals(sum) ? square(sum, SIN, COS) : once;
+  }
+
+  private Sum square(Sum sum, ElementaryFunction goes, ElementaryFunction stays) {
     for (Term term : sum.terms()) {
       for (Atom atom : term.factors().keySet()) {
-        if (atom instanceof Atom.Applied cosine
-            && cosine.function() == COS
+        if (atom instanceof Atom.Applied squared
+            && squared.function() == goes
             && atom.contains(name)
             && term.exponent(atom).equals(TWO)
-            && mentions(sum, new Atom.Applied(SIN, cosine.argument()))) {
-          Sum sine = Sum.of(Term.of(new Atom.Applied(SIN, cosine.argument()), TWO));
-          Sum replaced = Replacement.in(sum, Term.of(atom, TWO), Sum.ONE.minus(sine));
+            && mentions(sum, new Atom.Applied(stays, squared.argument()))) {
+          Sum other = Sum.of(Term.of(new Atom.Applied(stays, squared.argument()), TWO));
+          Sum replaced = Replacement.in(sum, Term.of(atom, TWO), Sum.ONE.minus(other));
           return Expansion.of(replaced);
         }
       }

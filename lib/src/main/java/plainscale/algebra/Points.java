@@ -55,7 +55,7 @@ final class Points {
     for (int i = 0; i < names.size(); i++) {
       String name = names.get((first + i) % names.size());
       for (Numerically.Root root : Numerically.solve(equation, name, values).roots()) {
-        if (root.value() > 0 && (!angles.contains(name) || root.value() < Math.PI / 2)) {
+        if (root.value() > 0 && (!angles.contains(name) || root.value() < Math.PI)) {
           Map<String, Double> moved = new HashMap<>(values);
           moved.put(name, root.value());
           return Optional.of(moved);

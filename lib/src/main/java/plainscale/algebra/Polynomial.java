@@ -82,7 +82,9 @@ final class Polynomial {
             Sum.of(Term.of(divisor.factors().firstKey())),
             Sum.ZERO,
             Line.Note.of(text + " could be zero."));
-    return new Turn.Next(next, List.of(new Turn.Alternative(zero, name + " ≠ 0 is looked for.")));
+    boolean symbol = divisor.factors().firstKey() instanceof Atom.Symbol;
+    String why = symbol ? name + " ≠ 0 is looked for." : "";
+    return new Turn.Next(next, List.of(new Turn.Alternative(zero, why)));
   }
 
   /** a sin(x) + b cos(x) = 0: divided by the cosine. */

@@ -46,8 +46,10 @@ final class StepCheck {
       return Optional.of(sources.get(0).equal());
     }
     boolean root = rule == Rule.QUADRATIC_FORMULA || rule == Rule.CHOOSE_ROOT;
+    boolean zero = root && NormalForm.of(after.right()).isZero(); // no digits of a zero are good
     boolean usable =
-        result.usable() && sources.stream().allMatch(s -> root ? s.exists() : s.usable());
+        (zero ? result.exists() : result.usable())
+            && sources.stream().allMatch(s -> root ? s.exists() : s.usable());
     return usable ? Optional.of(holds(result, sources)) : Optional.empty();
   }
 

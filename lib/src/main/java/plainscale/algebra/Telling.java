@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.TreeSet;
 import plainscale.notation.Expr;
 
 /** Makes a derivation of what the search found, and lets nothing pass that a check refuses. */
 final class Telling {
+  /** How far relations that say the same may be apart when what is known was measured. */
+  private static final double MEASURED = 0.01;
+
   private final Board board;
   private final List<Relation> relations;
   private final List<Line> lines;
@@ -29,7 +31,7 @@ final class Telling {
 
   Derivation tell(Search.Found found) {
     Derivation derivation = told(found);
-    Check check = Check.of(derivation);
+    Check check = Check.of(derivation, board.known()::isKnown);
     if (check.passes()) {
       return derivation;
     }
@@ -106,22 +108,34 @@ final class Telling {
     return hasValues() ? byValues(first, candidates, open) : first;
   }
 
-  /** A relation that was not needed and that the answer turns into something like 2 = 3. */
+  /** A relation that was not needed and into which the answer does not fit. */
   private Optional<Line> impossible(Line answer) {
     List<Line> used = Line.needed(List.of(answer));
     for (Line line : lines) {
-      Sum difference = line.left().minus(line.right());
-      if (!used.contains(line) && difference.names().equals(Set.of(unknown))) {
+      boolean only =
+          line.names().stream().allMatch(n -> n.equals(unknown) || board.known().isKnown(n));
+      if (only && line.contains(unknown) && !used.contains(line)) {
         Term power = Term.of(new Atom.Symbol(unknown));
         Sum left = Replacement.in(line.left(), power, answer.right());
         Sum right = Replacement.in(line.right(), power, answer.right());
-        if (left.minus(right).number().map(n -> n.doubleValue() != 0).orElse(false)) {
+        if (differ(left, right)) {
           Line.Note note = Line.Note.of("Substitute " + unknown + " from {1} in {0}.");
           return Optional.of(Line.by(Rule.SUBSTITUTE, List.of(line, answer), left, right, note));
         }
       }
     }
     return Optional.empty();
+  }
+
+  /** Whether sides are different numbers, or have values that are more than a hundredth apart. */
+  private boolean differ(Sum left, Sum right) {
+    OptionalDouble a = board.value(left);
+    OptionalDouble b = board.value(right);
+    if (a.isEmpty() || b.isEmpty()) {
+      return false;
+    }
+    double larger = Math.max(Math.abs(a.getAsDouble()), Math.abs(b.getAsDouble()));
+    return Math.abs(a.getAsDouble() - b.getAsDouble()) > MEASURED * larger;
   }
 
   private boolean hasValues() {
@@ -131,10 +145,11 @@ final class Telling {
         .allMatch(name -> board.known().value(name).isPresent());
   }
 
-  private Derivation chosen(List<Candidate> candidates, Candidate chosen, boolean open) {
-    if (open) {
-      List<Line> ends = candidates.stream().map(Candidate::line).toList();
-      List<Expr> answers = candidates.stream().map(this::answer).toList();
+  private Derivation chosen(List<Candidate> candidates, Candidate chosen, boolean several) {
+    if (several) {
+      List<Candidate> open = candidates.stream().filter(c -> c.why().isEmpty()).toList();
+      List<Line> ends = open.stream().map(Candidate::line).toList();
+      List<Expr> answers = open.stream().map(this::answer).toList();
       return new Derivation(
           unknown, relations, numbering(ends).steps(), new Outcome.Several(answers));
     }
@@ -187,7 +202,7 @@ final class Telling {
     }
     values.put(unknown, value.getAsDouble());
     Optional<Boolean> holds =
-        new Completion(derivation, Check.used(derivation)).complete(values, 0);
+        new Completion(derivation, Check.used(derivation), name -> true).complete(values, 0);
     if (holds.isPresent() && !holds.get()) {
       return new Candidate(candidate.line(), "It does not fit the relations.");
     }

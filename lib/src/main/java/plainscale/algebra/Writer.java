@@ -72,7 +72,8 @@ final class Writer {
     return index < 0 ? order.size() : index;
   }
 
-  private Expr write(Term term) {
+  private Expr write(Term written) {
+    Term term = Signs.tidy(written);
     if (term.coefficient().doubleValue() < 0) {
       return negative(term);
     }
@@ -105,14 +106,6 @@ final class Writer {
   }
 
   private Expr negative(Term term) {
-    for (Atom atom : term.factors().keySet()) {
-      BigFraction exponent = term.exponent(atom);
-      boolean odd = Rationals.isWhole(exponent) && !Rationals.isEven(exponent.getNumerator());
-      if (atom instanceof Atom.Group group && odd && group.sum().terms().size() > 1) {
-        Term without = term.part(a -> !a.equals(atom)).times(term.coefficient().negate());
-        return write(without.times(Term.of(new Atom.Group(group.sum().negate()), exponent)));
-      }
-    }
     return negated(write(term.times(BigFraction.MINUS_ONE)));
   }
 
@@ -164,7 +157,7 @@ final class Writer {
   }
 
   private Expr root(BigInteger degree, Term under) {
-    Expr inner = write(under);
+    Expr inner = write(Sum.of(under));
     if (degree.equals(BigInteger.TWO)) {
       return new Expr.Call(NOWHERE, ElementaryFunction.SQRT, inner);
     }

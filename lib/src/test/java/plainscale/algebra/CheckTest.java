@@ -75,5 +75,6 @@ class CheckTest {
     Derivation spoilt =
         new Derivation(derivation.unknown(), derivation.relations(), derivation.steps(), wrong);
     assertEquals(1, Check.of(spoilt).failures().size());
+    assertEquals(1, Check.of(spoilt, example.known()::contains).failures().size());
   }
 }

@@ -62,7 +62,7 @@ class HostileRelationsTest {
             return java.util.OptionalDouble.empty();
           }
         };
-    Budget budget = new Budget(20_000, Duration.ofSeconds(10), () -> false);
+    Budget budget = new Budget(20_000, Duration.ofSeconds(3), () -> false);
     Derivation derivation = Solver.solve(relations, "x_0", known, budget);
     assertTrue(
         derivation.outcome() instanceof Outcome.Bounded

@@ -258,6 +258,37 @@ class SolverTest {
   }
 
   @Test
+  void aRelationThatTheValuesContradictIsNotPassedOver() {
+    Map<String, Double> known = Map.of("a", 2.0, "b", 3.0);
+    Derivation derivation = Systems.solve("x", known, "a x = b", "x = 1");
+    assertInstanceOf(Outcome.Contradiction.class, derivation.outcome(), Systems.text(derivation));
+  }
+
+  @Test
+  void aRelationThatSaysTheSameToMeasuredFiguresIsNoContradiction() {
+    Map<String, Double> known = Map.of("a", 2.0, "b", 2.01);
+    Derivation derivation = Systems.solve("x", known, "a x = b", "x = 1");
+    assertEquals("1", Printer.print(solved(derivation).answer()));
+  }
+
+  @Test
+  void anOtherUnknownMayBeZero() {
+    Map<String, Double> known = Map.of("m", 2.0, "v", 3.0);
+    Derivation derivation =
+        Systems.solve("v_1", known, "m v = m v_1 + m v_2", "1/2 m v^2 = 1/2 m v_1^2 + 1/2 m v_2^2");
+    assertEquals("v", Printer.print(solved(derivation).answer()));
+    assertEquals(List.of("v_1 ≠ 0 is looked for."), rejected(derivation));
+  }
+
+  @Test
+  void aCosineThatMayBeZeroGivesAnotherAnswer() {
+    Derivation derivation = Systems.solve("x", names("a", "b"), "a sin(x)^2 + b cos(x) = a");
+    Outcome.Several several = assertInstanceOf(Outcome.Several.class, derivation.outcome());
+    assertEquals(
+        List.of("acos(b/a)", "acos(0)"), several.answers().stream().map(Printer::print).toList());
+  }
+
+  @Test
   void fourLinearEquationsAreSolved() {
     Derivation derivation =
         Systems.solve(
