@@ -57,7 +57,7 @@ final class DerivedText {
 
   /** The roots that were not taken, and why. */
   List<String> rejected() {
-    return derived.derivation().outcome() instanceof Outcome.Solved solved
+    return !hidesResults() && derived.derivation().outcome() instanceof Outcome.Solved solved
         ? solved.rejected().stream()
             .map(other -> "Not taken: " + Printer.print(other.root()) + ", " + other.why())
             .toList()

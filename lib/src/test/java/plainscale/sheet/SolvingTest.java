@@ -1,6 +1,7 @@
 package plainscale.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static plainscale.sheet.Cells.marked;
 import static plainscale.sheet.Cells.onlyProblem;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import plainscale.algebra.Rule;
 import plainscale.algebra.Step;
 import plainscale.notation.Problem;
+import plainscale.render.Renderers;
 
 /** Relations of a sheet, and unknowns that are solved for. */
 class SolvingTest {
@@ -100,6 +102,18 @@ class SolvingTest {
     // sin θ = 0.087: tan θ/sin θ = 1/sqrt(1 - 0.087²) = 1.00381; its root 1.0019
     String note = derived.value().orElseThrow().notes().get(0);
     assertTrue(note.startsWith("Taking θ to be small makes q 0.190 % too small"), note);
+  }
+
+  @Test
+  void withBoxesTheAnswerStandsNowhere() {
+    run(sheet, "givens", "given m = 5.0 g", "given s = 50 cm", "given d = 8.7 cm");
+    List<Result> results =
+        run(sheet, "solve", "solve level, upright, shape for q with boxes").results();
+    for (String shown : List.of(Renderers.text(results), Renderers.pageHtml(results))) {
+      assertFalse(shown.contains("sqrt"), shown);
+      assertFalse(shown.matches("(?s).*6\\.\\d+.*"), shown);
+      assertTrue(shown.contains("Divide (1) by (2)"), shown);
+    }
   }
 
   @ParameterizedTest
