@@ -134,7 +134,16 @@ final class Derivations {
           .map(RootByNumbers.Found::quantity)
           .orElseThrow(() -> unsolved(derivation, solve.span(), source));
     }
-    throw unsolved(derivation, solve.span(), source);
+    return together(solve, source)
+        .map(found -> found.quantities().get(solve.unknown()))
+        .orElseThrow(() -> unsolved(derivation, solve.span(), source));
+  }
+
+  /** The roots of what is left where several equations have no closed form together. */
+  Optional<SystemByNumbers.Found> together(Statement.Solve solve, String source) {
+    return of(solve, source).outcome() instanceof Outcome.NumericSystem system
+        ? new SystemByNumbers(wave, system.equations(), system.unknowns()).found(known(solve))
+        : Optional.empty();
   }
 
   /** The root of what is left of the relations where there is no closed form. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -40,10 +41,31 @@ final class Solving {
             .flatMap(found -> notes(found, shown).stream())
             .toList();
     List<String> remarks = new ArrayList<>(notes);
+    showing
+        .wave()
+        .derivations()
+        .together(solve, showing.source())
+        .map(Solving::note)
+        .ifPresent(remarks::add);
     solve.small().ifPresent(angle -> remarks.add(error(solve, angle.text(), value)));
     Result.Evaluated number =
         new Result.Evaluated(inserted, remarks, shown, prefixed, Contribution.of(value));
     return derived(solve, derivation, number);
+  }
+
+  private static String note(SystemByNumbers.Found found) {
+    String roots =
+        found.quantities().entrySet().stream()
+            .sorted(Map.Entry.comparingByKey())
+            .map(e -> e.getKey() + " = " + text(e.getValue()))
+            .collect(Collectors.joining(", "));
+    return "No closed form was found: what is left is solved together by numbers (Levenberg and"
+        + " Marquardt's method): %s; the sides differ by %s of their size at most."
+            .formatted(roots, rounded(found.residual()));
+  }
+
+  private static String text(Quantity quantity) {
+    return text(quantity.value().doubleValue(), quantity.displayUnit());
   }
 
   /** By how much the approximation misses, for these givens. */
