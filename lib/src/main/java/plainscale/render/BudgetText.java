@@ -85,8 +85,12 @@ final class BudgetText {
   }
 
   private String improvement(Account.Improvement best) {
-    return "To know it better, measure %s better: with half the uncertainty there, the result has ± %s instead of ± %s."
-        .formatted(best.source(), number(best.halved()), number(best.now()));
+    String advice =
+        best.constant()
+            ? "What limits it most is the constant %s".formatted(best.source())
+            : "To know it better, measure %s better".formatted(best.source());
+    return "%s: with half the uncertainty there, the result has ± %s instead of ± %s."
+        .formatted(advice, number(best.halved()), number(best.now()));
   }
 
   private String secondOrder(Shown u) {

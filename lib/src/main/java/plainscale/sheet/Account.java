@@ -48,8 +48,11 @@ public record Account(
   /** A source as a quantity: its value, how it is distributed, how much the result follows it. */
   public record Input(Shown value, Distribution distribution, Shown sensitivity) {}
 
-  /** The standard uncertainty of the result now, and with half the uncertainty of one source. */
-  public record Improvement(String source, Shown now, Shown halved) {}
+  /**
+   * The standard uncertainty of the result now, and with half the uncertainty of the source that
+   * contributes most; {@code constant} if that is a constant of nature, which no lesson improves.
+   */
+  public record Improvement(String source, boolean constant, Shown now, Shown halved) {}
 
   /** From where to where, rounded to one place. */
   public record Ends(Shown low, Shown high) {}

@@ -179,15 +179,18 @@ final class Budgeting {
   }
 
   /** The largest contribution counts; half of it leaves a quarter of its variance. */
-  private static Account.@Nullable Improvement improvement(Quantity value, UnitOfMeasure unit) {
+  private Account.@Nullable Improvement improvement(Quantity value, UnitOfMeasure unit) {
     List<Contribution> parts = Contribution.of(value);
     if (parts.isEmpty()) {
       return null;
     }
     double u = value.uncertainty().standard();
     double halved = u * Math.sqrt(1 - 0.75 * parts.get(0).share());
+    String source = parts.get(0).source();
+    boolean constant =
+        !showing.names().isDefined(source) && showing.names().constants().has(source);
     return new Account.Improvement(
-        parts.get(0).source(), Shown.doubt(u, unit), Shown.doubt(halved, unit));
+        source, constant, Shown.doubt(u, unit), Shown.doubt(halved, unit));
   }
 
   /** The second order is worth telling where it changes what is shown of the first. */

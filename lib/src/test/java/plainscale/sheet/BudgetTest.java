@@ -75,8 +75,17 @@ class BudgetTest {
   @Test
   void constantsAreSourcesToo() {
     Result.Budgeted budget = budget("given m = 5.000 ± 0.001 kg", "budget G m");
+    assertEquals(false, budget.account().improvement().orElseThrow().constant());
     assertEquals("m", budget.account().shares().get(0).source());
     assertEquals("G", budget.account().shares().get(1).source());
+  }
+
+  @Test
+  void aConstantIsNotSomethingToMeasureBetter() {
+    Account.Improvement best =
+        budget("given m = 5.0 ± 0.000001 kg", "budget G m").account().improvement().orElseThrow();
+    assertEquals("G", best.source());
+    assertEquals(true, best.constant());
   }
 
   /** JCGM 100:2008, H.1: 32 nm to first order, 34 nm to second. */
