@@ -4,6 +4,7 @@ import static plainscale.quantity.QuantityException.Fault.UNIT;
 import static plainscale.quantity.QuantityException.Fault.VALUE;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plainscale.units.Kind;
@@ -75,6 +76,15 @@ public final class Quantity {
   /** A root that was found by numbers, in the coherent unit of its kind. */
   public static Quantity solved(double value, Kind kind) {
     return new Quantity(Decimals.from(value), kind, Uncertainty.NONE, Figures.EXACT, null);
+  }
+
+  /** The same value with the figures that a product of these inputs would keep. */
+  public Quantity keeping(List<Quantity> inputs) {
+    Figures kept = figures;
+    for (Quantity input : inputs) {
+      kept = Figures.ofProduct(value, kept, input.figures);
+    }
+    return new Quantity(value, kind, uncertainty, kept, unit);
   }
 
   /** The same value with an uncertainty that comes from elsewhere. */

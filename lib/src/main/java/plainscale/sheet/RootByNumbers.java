@@ -69,7 +69,7 @@ final class RootByNumbers {
     double above = value(root + step, kind);
     double below = value(root - step, kind);
     double slope = (above - below) / (2 * step);
-    Quantity exact = Quantity.solved(root, kind);
+    Quantity exact = Quantity.solved(root, kind).keeping(wave.inputs(List.of(equation)));
     return slope == 0 || Double.isNaN(slope)
         ? exact
         : exact.because(difference(exact).uncertainty().times(-1 / slope));

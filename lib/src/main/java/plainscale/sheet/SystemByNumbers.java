@@ -47,7 +47,10 @@ final class SystemByNumbers {
     Map<String, Quantity> exact = new HashMap<>();
     roots.forEach(
         (name, root) ->
-            exact.put(name, Quantity.solved(root, kinds.getOrDefault(name, Kind.NUMBER))));
+            exact.put(
+                name,
+                Quantity.solved(root, kinds.getOrDefault(name, Kind.NUMBER))
+                    .keeping(wave.inputs(equations))));
     RealMatrix slopes = slopes(exact);
     LUDecomposition decomposition = new LUDecomposition(slopes);
     if (!decomposition.getSolver().isNonSingular()) {

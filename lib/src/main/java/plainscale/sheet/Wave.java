@@ -10,9 +10,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plainscale.algebra.Budget;
 import plainscale.algebra.Cost;
+import plainscale.algebra.Equation;
 import plainscale.algebra.Evaluator;
 import plainscale.algebra.Outcome;
 import plainscale.algebra.Scope;
@@ -80,6 +82,17 @@ final class Wave implements Scope {
   boolean has(String name) {
     Entry entry = entries.get(name);
     return entry == null ? constants.has(name) : !(entry.statement() instanceof Statement.Relation);
+  }
+
+  /** The values of the names in some equations, as far as they have any. */
+  List<Quantity> inputs(List<Equation> equations) {
+    return equations.stream()
+        .flatMap(
+            e -> Stream.concat(References.in(e.left()).stream(), References.in(e.right()).stream()))
+        .distinct()
+        .filter(name -> kind(name).isPresent())
+        .map(name -> value(new Expr.Name(new Span(0, 0), name), ""))
+        .toList();
   }
 
   /** The kind of a name's value; empty if it has none. */
