@@ -96,6 +96,28 @@ class SolvingTest {
   }
 
   @Test
+  void unequalMassesAtLargeAnglesAreSolvedTogetherByNumbers() {
+    run(
+        sheet,
+        "unequal",
+        "given m_1 = 5.00(5) g",
+        "given m_2 = 2.00 g",
+        "given L = 0.500 m",
+        "given q_1 = 400 nC",
+        "relation one: k_e q_1^2/(L sin(α) + L sin(β))^2 = m_1 g_n tan(α)",
+        "relation two: k_e q_1^2/(L sin(α) + L sin(β))^2 = m_2 g_n tan(β)");
+    run(sheet, "alpha", "solve one, two for α");
+    double a = value(sheet, "α").value().doubleValue();
+    double b = Math.atan(5.0 * Math.tan(a) / 2.0); // from m_1 tan α = m_2 tan β
+    assertTrue(a < b && b > Math.toRadians(20), a + " " + b);
+    double distance = 0.5 * (Math.sin(a) + Math.sin(b));
+    double push = 8.9875517862e9 * 400e-9 * 400e-9 / (distance * distance);
+    assertEquals(5e-3 * 9.80665 * Math.tan(a), push, 1e-8 * push);
+    assertTrue(value(sheet, "α").uncertainty().standard() > 0);
+    assertTrue(value(sheet, "α").kind().angle());
+  }
+
+  @Test
   void aSmallAngleIsAnApproximationWithAStatedError() {
     run(sheet, "givens", "given m = 5.0 g", "given s = 50 cm", "given d = 8.7 cm");
     Result.Derived derived = derived("solve level, upright, shape for q with small θ");
