@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import plainscale.algebra.Budget;
 import plainscale.algebra.Derivation;
 import plainscale.algebra.Equation;
@@ -40,12 +43,39 @@ final class Derivations {
   Derivation of(Statement.Solve solve, String source) {
     Derivation known = made.get(solve);
     if (known == null) {
-      List<Relation> relations = relations(solve, source);
-      refuseUnitsThatDisagree(relations, solve, source);
-      known = Solver.solve(relations, solve.unknown(), known(solve), budget);
+      known = derived(solve, source);
       made.put(solve, known);
     }
     return known;
+  }
+
+  private Derivation derived(Statement.Solve solve, String source) {
+    List<Relation> relations = relations(solve, source);
+    Set<String> names = new TreeSet<>();
+    relations.forEach(r -> names.addAll(References.in(r.equation().left())));
+    relations.forEach(r -> names.addAll(References.in(r.equation().right())));
+    Known known = known(solve);
+    names.removeIf(name -> !known.isKnown(name));
+    KnownDerivations.Question question =
+        new KnownDerivations.Question(relations, solve.unknown(), Set.copyOf(names));
+    Optional<Derivation> closedForm =
+        wave.isChanged() ? wave.knownDerivations().closedForm(question) : Optional.empty();
+    return closedForm.orElseGet(() -> derived(solve, source, question));
+  }
+
+  private Derivation derived(
+      Statement.Solve solve, String source, KnownDerivations.Question question) {
+    Known known = known(solve);
+    Map<String, Double> values = new TreeMap<>();
+    question.known().forEach(n -> known.value(n).ifPresent(value -> values.put(n, value)));
+    return wave.knownDerivations()
+        .of(
+            question,
+            values,
+            () -> {
+              refuseUnitsThatDisagree(question.relations(), solve, source);
+              return Solver.solve(question.relations(), solve.unknown(), known, budget);
+            });
   }
 
   private void refuseUnitsThatDisagree(

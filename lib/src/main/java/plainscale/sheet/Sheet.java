@@ -31,6 +31,7 @@ import plainscale.quantity.Quantity;
  */
 public final class Sheet {
   private final Map<String, Cell> cells = new LinkedHashMap<>();
+  private final KnownDerivations derivations = new KnownDerivations();
   private final Map<String, List<Result>> shown = new LinkedHashMap<>();
   private volatile Map<String, Entry> entries = Map.of();
   private volatile Map<String, Quantity> values = Map.of();
@@ -60,7 +61,7 @@ public final class Sheet {
     cells.put(cellId, cell);
     Settings before = settings;
     settings = chosen();
-    Wave wave = new Wave(entries, settings.constants(), budget);
+    Wave wave = new Wave(entries, settings.constants(), budget, derivations);
     Map<String, Quantity> computed =
         wave.allValues(); // in order: a long chain is met from its start
     List<Result> results = new ArrayList<>(defined.remarks());
@@ -132,7 +133,7 @@ public final class Sheet {
   public synchronized Run evaluate(String expression, Budget budget) {
     try {
       Statement.Show show = Notation.parseExpression(expression, names());
-      Wave wave = new Wave(entries, settings.constants(), budget);
+      Wave wave = new Wave(entries, settings.constants(), budget, derivations);
       return new Run(results("", new Cell(expression, List.of(show)), wave), List.of(), true);
     } catch (ProblemException e) {
       return new Run(mistakes(e), List.of(), false);

@@ -37,6 +37,7 @@ final class Wave implements Scope {
   private static final Pattern ELSEWHERE =
       Pattern.compile("^“[^”]*” has a mistake in another cell: ");
 
+  private final Basis basis;
   private final Map<String, Entry> entries;
   private final Constants constants;
   private final Budget budget;
@@ -47,21 +48,21 @@ final class Wave implements Scope {
   private final Map<String, Quantity> changed;
   private final Measurements measurements;
 
-  Wave(Map<String, Entry> entries, Constants constants, Budget budget) {
-    this(entries, constants, budget, Map.of(), new Measurements(entries));
+  Wave(Map<String, Entry> entries, Constants constants, Budget budget, KnownDerivations known) {
+    this(new Basis(entries, constants, budget, known), Map.of(), new Measurements(entries));
   }
 
-  private Wave(
-      Map<String, Entry> entries,
-      Constants constants,
-      Budget budget,
-      Map<String, Quantity> changed,
-      Measurements measurements) {
+  /** What all waves of one run have in common. */
+  private record Basis(
+      Map<String, Entry> entries, Constants constants, Budget budget, KnownDerivations known) {}
+
+  private Wave(Basis basis, Map<String, Quantity> changed, Measurements measurements) {
+    this.basis = basis;
     this.changed = changed;
     this.values.putAll(changed);
-    this.entries = entries;
-    this.constants = constants;
-    this.budget = budget;
+    this.entries = basis.entries();
+    this.constants = basis.constants();
+    this.budget = basis.budget();
     this.measurements = measurements;
     this.derivations = new Derivations(this, entries, budget);
   }
@@ -70,7 +71,17 @@ final class Wave implements Scope {
   Wave with(Map<String, Quantity> changed) {
     Map<String, Quantity> all = new HashMap<>(this.changed);
     all.putAll(changed);
-    return new Wave(entries, constants, budget, all, measurements);
+    return new Wave(basis, all, measurements);
+  }
+
+  /** Whether some names have other values than the sheet gives them. */
+  boolean isChanged() {
+    return !changed.isEmpty();
+  }
+
+  /** The derivations that the sheet has made before. */
+  KnownDerivations knownDerivations() {
+    return basis.known();
   }
 
   /** The derivations of this wave. */
