@@ -37,6 +37,9 @@ public final class KernelServer {
   private final AtomicInteger exitCode = new AtomicInteger(UNDECIDED);
   private final CountDownLatch closed = new CountDownLatch(1);
 
+  /** Whether neither a subscription nor a request has come yet; for the socket thread alone. */
+  private boolean untouched = true;
+
   private KernelServer(String key) {
     this.codec = new WireCodec(key);
     this.publisher =
@@ -73,7 +76,6 @@ public final class KernelServer {
 
   private void listen(ConnectionFile connection, KernelSession session) throws CannotListen {
     try (SocketLoop sockets = SocketLoop.open(connection, outbox)) {
-      publisher.starting();
       ParentWatch.parent(System.getenv(ParentWatch.VARIABLE), System.getProperty("os.name"))
           .ifPresent(parent -> ParentWatch.start(parent, session.timer(), () -> stop(OK)));
       sockets.run((channel, frames) -> received(channel, frames, session));
@@ -83,6 +85,7 @@ public final class KernelServer {
   private void received(Channel channel, List<byte[]> frames, KernelSession session) {
     switch (channel) {
       case SHELL, CONTROL -> {
+        untouched = false;
         Decoded decoded = codec.decode(frames);
         if (decoded instanceof Decoded.Accepted accepted) {
           session.received(channel, accepted.message());
@@ -99,6 +102,18 @@ public final class KernelServer {
   private void welcome(byte[] change) {
     if (change.length > 0 && change[0] == 1) {
       publisher.welcome(Arrays.copyOfRange(change, 1, change.length));
+      sayOnceThatItStarts();
+    }
+  }
+
+  /**
+   * After the first welcome, which has to come first, and before any answer: sent when the sockets
+   * open, it would reach a front end that subscribes at that moment before its welcome does.
+   */
+  private void sayOnceThatItStarts() {
+    if (untouched) {
+      untouched = false;
+      publisher.starting();
     }
   }
 
