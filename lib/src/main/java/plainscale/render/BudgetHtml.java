@@ -26,10 +26,8 @@ final class BudgetHtml {
     return "<div class=\"ps-budgeted\"><p>"
         + medium.mathematics().apply(line())
         + description()
-        + "</p><table style=\"border:none;margin:0\"><tbody>"
-        + row(rows.get(0), "<i>%s</i>")
-        + body
-        + "</tbody></table>"
+        + "</p>"
+        + Html.table(row(rows.get(0), "<i>%s</i>") + body)
         + text.sentences().stream().map(this::paragraph).collect(joining())
         + "</div>";
   }

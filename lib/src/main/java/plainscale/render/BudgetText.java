@@ -15,7 +15,6 @@ final class BudgetText {
   private static final List<String> HEAD =
       List.of("source", "share of the variance", "contribution", "its own value", "sensitivity");
   private static final int OWN = 3;
-  private static final String GAP = "  ";
 
   private final Result.Budgeted budgeted;
   private final Account account;
@@ -50,25 +49,6 @@ final class BudgetText {
 
   private String number(Shown shown) {
     return ValueText.number(shown, budgeted.writing());
-  }
-
-  /** The rows as lines, in columns. */
-  static List<String> padded(List<List<String>> rows) {
-    List<String> lines = new ArrayList<>();
-    for (List<String> row : rows) {
-      StringBuilder line = new StringBuilder();
-      for (int i = 0; i < row.size(); i++) {
-        int column = i;
-        int width = rows.stream().mapToInt(r -> length(r.get(column))).max().orElse(0);
-        line.append(row.get(i)).append(" ".repeat(width - length(row.get(i)))).append(GAP);
-      }
-      lines.add(line.toString().stripTrailing());
-    }
-    return lines;
-  }
-
-  private static int length(String text) {
-    return text.codePointCount(0, text.length());
   }
 
   /** What to know better, what second order says, and what came of the trials. */

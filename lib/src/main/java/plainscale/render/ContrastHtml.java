@@ -14,8 +14,6 @@ import plainscale.sheet.Result;
  * the ruler.
  */
 final class ContrastHtml {
-  private static final String PLAIN_TABLE =
-      "<table style=\"border:none;margin:0\"><tbody>%s</tbody></table>";
   private static final String WIDE =
       "<tr><td colspan=\"2\" style=\"text-align:left;vertical-align:baseline;"
           + "padding:0.2em 0.8em 0.2em 0\">%s</td></tr>";
@@ -39,11 +37,11 @@ final class ContrastHtml {
             : "<p><b>" + medium.words().apply(contrast.title()) + "</b></p>";
     return "<div class=\"ps-contrast\">"
         + title
-        + PLAIN_TABLE.formatted(rows())
+        + Html.table(rows())
         + "<p><b>"
         + medium.words().apply(text.comparison())
         + "</b></p>"
-        + PLAIN_TABLE.formatted(ratio())
+        + Html.table(ratio())
         + text.share().map(this::paragraph).orElse("")
         + text.perspective().map(this::paragraph).orElse("")
         + text.remarks().stream().map(this::paragraph).collect(Collectors.joining())

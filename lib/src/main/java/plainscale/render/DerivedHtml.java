@@ -14,8 +14,6 @@ final class DerivedHtml {
       "<tr><td style=\"text-align:left;vertical-align:baseline;padding:0.2em 0.8em 0.2em 0\">(%d)</td>"
           + "<td style=\"text-align:left;vertical-align:baseline;padding:0.2em 0.8em 0.2em 0;"
           + "width:100%%\">%s</td></tr>";
-  private static final String TABLE =
-      "<table style=\"border:none;margin:0\"><tbody>%s</tbody></table>";
 
   private final Medium medium;
   private final Result.Derived derived;
@@ -54,7 +52,7 @@ final class DerivedHtml {
       String said = relation.words().isEmpty() ? "" : " <i>" + words(relation.words()) + "</i>";
       rows.append(LINE.formatted(number++, math(relation.equation()) + said));
     }
-    return TABLE.formatted(rows);
+    return Html.table(rows.toString());
   }
 
   private String step(Step step) {
@@ -62,7 +60,7 @@ final class DerivedHtml {
     return "<details open=\"\"><summary>"
         + words(text.reason(step))
         + "</summary>"
-        + TABLE.formatted(LINE.formatted(step.number(), after))
+        + Html.table(LINE.formatted(step.number(), after))
         + "</details>";
   }
 
@@ -104,15 +102,7 @@ final class DerivedHtml {
   }
 
   private String math(Equation equation) {
-    MathMarkup markup = medium.markup();
-    return medium
-        .mathematics()
-        .apply(
-            markup.row(
-                List.of(
-                    formula.write(equation.left()),
-                    markup.sign("="),
-                    formula.write(equation.right()))));
+    return medium.mathematics().apply(formula.write(equation));
   }
 
   private String words(String sentence) {

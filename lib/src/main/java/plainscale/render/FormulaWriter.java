@@ -3,6 +3,7 @@ package plainscale.render;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import plainscale.algebra.Equation;
 import plainscale.magnitude.DigitStyle;
 import plainscale.magnitude.Digits;
 import plainscale.notation.Expr;
@@ -21,6 +22,10 @@ final class FormulaWriter implements Expr.Visitor<String> {
   FormulaWriter(MathMarkup markup, DigitStyle style) {
     this.markup = markup;
     this.style = style;
+  }
+
+  String write(Equation equation) {
+    return markup.row(List.of(write(equation.left()), markup.sign("="), write(equation.right())));
   }
 
   String write(Expr expr) {

@@ -6,6 +6,11 @@ import plainscale.text.Printable;
 public final class Html {
   private Html() {}
 
+  /** A table without lines or margins around these rows. */
+  static String table(String rows) {
+    return "<table style=\"border:none;margin:0\"><tbody>" + rows + "</tbody></table>";
+  }
+
   /** The text with the five characters escaped that mean something in HTML, and printable. */
   public static String escape(String words) {
     String text = Printable.of(words);

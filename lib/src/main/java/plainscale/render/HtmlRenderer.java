@@ -3,7 +3,6 @@ package plainscale.render;
 import static java.util.stream.Collectors.joining;
 
 import java.util.List;
-import plainscale.algebra.Equation;
 import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Writing;
 import plainscale.sheet.Result;
@@ -15,9 +14,6 @@ import plainscale.sheet.Result;
 final class HtmlRenderer implements Result.Visitor<String> {
   private static final String CELL =
       "<td style=\"text-align:left;vertical-align:middle;padding:0.2em 0.8em 0.2em 0\">";
-
-  private static final String PLAIN_TABLE =
-      "<table style=\"border:none;margin:0\"><tbody>%s</tbody></table>";
 
   private final Medium medium;
 
@@ -69,7 +65,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
     List<String> lines = WrittenText.lines(number);
     return "<div class=\"ps-written\">"
         + label(written.label(), number.writing())
-        + PLAIN_TABLE.formatted(digits)
+        + Html.table(digits)
         + "<p><b>"
         + medium.words().apply(lines.get(0))
         + "</b>"
@@ -96,16 +92,10 @@ final class HtmlRenderer implements Result.Visitor<String> {
   @Override
   public String stated(Result.Stated stated) {
     FormulaWriter formula = new FormulaWriter(medium.markup(), stated.writing().digits());
-    MathMarkup markup = medium.markup();
-    Equation equation = stated.equation();
-    String line =
-        markup.row(
-            List.of(
-                formula.write(equation.left()), markup.sign("="), formula.write(equation.right())));
     return "<p class=\"ps-stated\">"
         + medium.words().apply(stated.name())
         + ": "
-        + math(line)
+        + math(formula.write(stated.equation()))
         + " "
         + muted(stated.description())
         + "</p>";

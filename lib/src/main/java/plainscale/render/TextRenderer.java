@@ -111,24 +111,8 @@ final class TextRenderer implements Result.Visitor<String> {
     return table(TableText.of(varied));
   }
 
-  /** Columns as wide as their widest cell. */
   private static String table(List<List<String>> rows) {
-    int[] widths = new int[rows.get(0).size()];
-    rows.forEach(
-        row -> {
-          for (int i = 0; i < widths.length; i++) {
-            widths[i] = Math.max(widths[i], row.get(i).length());
-          }
-        });
-    List<String> lines = new ArrayList<>();
-    for (List<String> row : rows) {
-      StringBuilder line = new StringBuilder("  ");
-      for (int i = 0; i < widths.length; i++) {
-        line.append(row.get(i)).append(" ".repeat(widths[i] - row.get(i).length() + 3));
-      }
-      lines.add(line.toString().stripTrailing());
-    }
-    return String.join("\n", lines);
+    return under("", Columns.lines(rows, 3));
   }
 
   @Override
@@ -139,7 +123,7 @@ final class TextRenderer implements Result.Visitor<String> {
   @Override
   public String budgeted(Result.Budgeted budgeted) {
     BudgetText text = new BudgetText(budgeted);
-    List<String> lines = new ArrayList<>(BudgetText.padded(text.table()));
+    List<String> lines = new ArrayList<>(Columns.lines(text.table(), 2));
     lines.addAll(text.sentences());
     String value = ValueText.number(budgeted.shown(), budgeted.writing());
     String label = label(budgeted.label());

@@ -32,6 +32,8 @@ final class Derivations {
   private final Map<String, Entry> entries;
   private final Budget budget;
   private final Map<Statement.Solve, Derivation> made = new HashMap<>();
+  private final Map<Statement.Solve, Optional<RootByNumbers.Found>> roots = new HashMap<>();
+  private final Map<Statement.Solve, Optional<SystemByNumbers.Found>> systems = new HashMap<>();
 
   Derivations(Wave wave, Map<String, Entry> entries, Budget budget) {
     this.wave = wave;
@@ -171,16 +173,26 @@ final class Derivations {
 
   /** The roots of what is left where several equations have no closed form together. */
   Optional<SystemByNumbers.Found> together(Statement.Solve solve, String source) {
-    return of(solve, source).outcome() instanceof Outcome.NumericSystem system
-        ? new SystemByNumbers(wave, system.equations(), system.unknowns()).found(known(solve))
-        : Optional.empty();
+    if (!(of(solve, source).outcome() instanceof Outcome.NumericSystem system)) {
+      return Optional.empty();
+    }
+    if (!systems.containsKey(solve)) {
+      SystemByNumbers numbers = new SystemByNumbers(wave, system.equations(), system.unknowns());
+      systems.put(solve, numbers.found(known(solve)));
+    }
+    return systems.getOrDefault(solve, Optional.empty());
   }
 
   /** The root of what is left of the relations where there is no closed form. */
   Optional<RootByNumbers.Found> byNumbers(Statement.Solve solve, String source) {
-    return of(solve, source).outcome() instanceof Outcome.Numeric numeric
-        ? new RootByNumbers(wave, numeric.equation(), solve.unknown()).found(known(solve))
-        : Optional.empty();
+    if (!(of(solve, source).outcome() instanceof Outcome.Numeric numeric)) {
+      return Optional.empty();
+    }
+    if (!roots.containsKey(solve)) {
+      RootByNumbers numbers = new RootByNumbers(wave, numeric.equation(), solve.unknown());
+      roots.put(solve, numbers.found(known(solve)));
+    }
+    return roots.getOrDefault(solve, Optional.empty());
   }
 
   /** The answer stands in no source, so what is wrong with it is told at the statement. */
