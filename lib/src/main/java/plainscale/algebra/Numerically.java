@@ -25,6 +25,9 @@ public final class Numerically {
   private static final double FITS = 1e-8;
   private static final double SAME = 1e-9;
 
+  private static final double[] NUMBERS = grid(false);
+  private static final double[] ANGLES = grid(true);
+
   private final Equation equation;
   private final String unknown;
   private final Map<String, Double> values;
@@ -59,7 +62,7 @@ public final class Numerically {
   static Roots solve(Equation equation, String unknown, Map<String, Double> values) {
     Numerically search = new Numerically(equation, unknown, values);
     boolean angle = Mentions.of(List.of(equation)).angles().contains(unknown);
-    List<Root> roots = search.between(grid(angle));
+    List<Root> roots = search.between(angle ? ANGLES : NUMBERS);
     return new Roots(roots, search.evaluations);
   }
 

@@ -15,11 +15,13 @@ final class StepCheck {
   private final Rule rule;
   private final List<Equation> from;
   private final Equation after;
+  private final boolean zeroSides;
 
   StepCheck(Rule rule, List<Equation> from, Equation after) {
     this.rule = rule;
     this.from = from;
     this.after = after;
+    this.zeroSides = hasZeroSides();
   }
 
   /** What a point says: empty if the sides have no good values there. */
@@ -28,13 +30,13 @@ final class StepCheck {
         switch (rule) {
           case SUBSTITUTE -> points.on(from.get(1), values);
           case QUADRATIC_FORMULA, CHOOSE_ROOT -> points.on(after, values);
-          default -> zeroSides() ? points.on(after, values) : Optional.of(values);
+          default -> zeroSides ? points.on(after, values) : Optional.of(values);
         };
     return moved.flatMap(this::holdsAt);
   }
 
   /** With zero on a side any factor would do: what is checked then is that the root is kept. */
-  private boolean zeroSides() {
+  private boolean hasZeroSides() {
     return (rule == Rule.MULTIPLY_BY || rule == Rule.DIVIDE_BY)
         && NormalForm.of(after.right()).isZero();
   }
@@ -42,7 +44,7 @@ final class StepCheck {
   private Optional<Boolean> holdsAt(Map<String, Double> values) {
     Sides result = Sides.of(after, values);
     List<Sides> sources = from.stream().map(equation -> Sides.of(equation, values)).toList();
-    if (zeroSides()) {
+    if (zeroSides) {
       return Optional.of(sources.get(0).equal());
     }
     boolean root = rule == Rule.QUADRATIC_FORMULA || rule == Rule.CHOOSE_ROOT;
