@@ -149,6 +149,16 @@ final class SvgElements implements Shape.Visitor<String> {
         out.append(parts.start() == 0 ? part : LOWERED.formatted(number(LIFT * size), part));
       }
     }
-    return out.toString();
+    return symbols(out.toString(), size);
+  }
+
+  /** The marks of symbols as spans; each is closed before the text ends. */
+  private static String symbols(String text, double size) {
+    return text.replace(String.valueOf(Symbol.ITALIC), "<tspan font-style=\"italic\">")
+        .replace(String.valueOf(Symbol.UPRIGHT), "</tspan>")
+        .replace(
+            String.valueOf(Symbol.LOWERED),
+            "<tspan baseline-shift=\"sub\" font-size=\"" + number(SMALLER * size) + "\">")
+        .replace(String.valueOf(Symbol.LEVEL), "</tspan>");
   }
 }

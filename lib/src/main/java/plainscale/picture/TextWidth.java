@@ -28,6 +28,9 @@ public final class TextWidth {
   }
 
   private static double em(int c) {
+    if (Symbol.isMark(c)) {
+      return 0;
+    }
     if (Superscript.isRaised(c)) {
       return RAISED * (Superscript.lower(c) == '−' ? 0.84 : 0.64);
     }
