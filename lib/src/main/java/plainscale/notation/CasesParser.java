@@ -29,9 +29,27 @@ final class CasesParser {
   List<Change> changes() {
     List<Change> changes = new ArrayList<>();
     do {
-      changes.add(change());
+      Change change = change();
+      if (changes.stream().anyMatch(c -> c.name().text().equals(change.name().text()))) {
+        throw tokens.fault(
+            "“%s” is changed twice.".formatted(change.name().text()),
+            change.name().span(),
+            "delete one of the two");
+      }
+      changes.add(change);
     } while (tokens.accept(","));
     return changes;
+  }
+
+  /** {@code show q, θ}, if it stands there. */
+  List<Expr> shown() {
+    List<Expr> shown = new ArrayList<>();
+    if (tokens.acceptWord("show")) {
+      do {
+        shown.add(sum());
+      } while (tokens.accept(","));
+    }
+    return shown;
   }
 
   private Change change() {
@@ -67,7 +85,7 @@ final class CasesParser {
 
   private Case oneCase(List<Case> before) {
     Token token = tokens.peek();
-    String text = token.text().strip();
+    String text = token.text().replace("\\\"", "\"").strip();
     if (token.type() != Token.Type.STRING || text.isEmpty()) {
       throw tokens.unexpected(
           "the name of a case belongs here, in quotation marks, as in: " + EXAMPLE);

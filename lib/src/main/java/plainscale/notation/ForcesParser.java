@@ -28,8 +28,22 @@ final class ForcesParser {
     this.names = names;
   }
 
+  /** What follows the word “forces”, which stands at {@code start}. */
+  Statement.Forces forces(Span start) {
+    Statement.Option body = on();
+    List<Acting> acting = acting();
+    boolean missing = missing();
+    return new Statement.Forces(start.to(tokens.last()), body, acting, missing);
+  }
+
+  /** What follows the word “pairs”, which stands at {@code start}. */
+  Statement.Pairs pairs(Span start) {
+    List<Statement.Option> bodies = bodies();
+    return new Statement.Pairs(start.to(tokens.last()), bodies);
+  }
+
   /** {@code on "left ball":}. */
-  Statement.Option on() {
+  private Statement.Option on() {
     if (!tokens.acceptWord("on")) {
       throw tokens.unexpected("“on” and the body belong here, as in: " + EXAMPLE);
     }
@@ -54,7 +68,7 @@ final class ForcesParser {
   /** A word, or a text in quotation marks that is not empty. */
   private Statement.Option text(String wanted) {
     Token token = tokens.peek();
-    String text = token.text().strip();
+    String text = token.text().replace("\\\"", "\"").strip();
     boolean there = token.type() == Token.Type.NAME || token.type() == Token.Type.STRING;
     if (!there || text.isEmpty() || Keywords.ENDS_FORMULA.contains(text)) {
       throw tokens.unexpected(wanted);
@@ -63,7 +77,7 @@ final class ForcesParser {
   }
 
   /** {@code weight m g_n down by "Earth", thread T along 90° − θ by "hook"}. */
-  List<Acting> acting() {
+  private List<Acting> acting() {
     List<Acting> acting = new ArrayList<>();
     do {
       acting.add(force());
@@ -139,7 +153,7 @@ final class ForcesParser {
   }
 
   /** {@code with missing} at the end. */
-  boolean missing() {
+  private boolean missing() {
     boolean with = tokens.acceptWord("with");
     if (with && !tokens.acceptWord("missing")) {
       throw tokens.unexpected("“missing” belongs here");
@@ -148,10 +162,10 @@ final class ForcesParser {
   }
 
   /** {@code "left ball", "right ball"}: bodies, none of them twice; none at all means all. */
-  List<Statement.Option> bodies() {
+  private List<Statement.Option> bodies() {
     List<Statement.Option> bodies = new ArrayList<>();
     if (tokens.atEnd()) {
-      return List.of();
+      return bodies;
     }
     do {
       Statement.Option body = text("the name of a body belongs here, as in: pairs \"left ball\"");
@@ -160,6 +174,6 @@ final class ForcesParser {
       }
       bodies.add(body);
     } while (tokens.accept(","));
-    return List.copyOf(bodies);
+    return bodies;
   }
 }

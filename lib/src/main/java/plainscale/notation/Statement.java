@@ -202,6 +202,11 @@ public sealed interface Statement {
 
   /** {@code pairs "left ball", "right ball"}: which forces belong together; no body means all. */
   record Pairs(Span span, List<Option> bodies) implements Statement {
+    /** Keeps its own copy of the bodies. */
+    public Pairs {
+      bodies = List.copyOf(bodies);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.pairs(this);

@@ -283,13 +283,9 @@ final class StatementParser {
     if (!tokens.acceptWord("if")) {
       throw tokens.unexpected("“if” belongs here, as in: what if m = 2*m show q");
     }
-    List<Change> changes = new CasesParser(tokens, names).changes();
-    List<Expr> shown = new ArrayList<>();
-    if (tokens.acceptWord("show")) {
-      do {
-        shown.add(new ExpressionParser(tokens, names).sum());
-      } while (tokens.accept(","));
-    }
+    CasesParser parser = new CasesParser(tokens, names);
+    List<Change> changes = parser.changes();
+    List<Expr> shown = parser.shown();
     return new Statement.WhatIf(whole(), changes, shown);
   }
 
@@ -300,16 +296,11 @@ final class StatementParser {
   }
 
   private Statement forces() {
-    ForcesParser parser = new ForcesParser(tokens, names);
-    Statement.Option body = parser.on();
-    List<Acting> acting = parser.acting();
-    boolean missing = parser.missing();
-    return new Statement.Forces(whole(), body, acting, missing);
+    return new ForcesParser(tokens, names).forces(start);
   }
 
   private Statement pairs() {
-    List<Statement.Option> bodies = new ForcesParser(tokens, names).bodies();
-    return new Statement.Pairs(whole(), bodies);
+    return new ForcesParser(tokens, names).pairs(start);
   }
 
   private Statement depends() {

@@ -16,7 +16,7 @@ final class CasesText {
   private static final Map<CaseTable.Why, String> WHY =
       Map.of(
           CaseTable.Why.CHANGED, "changed",
-          CaseTable.Why.DIFFERS, "",
+          CaseTable.Why.DIFFERS, "differs",
           CaseTable.Why.CANCELS, "the same: the change cancels",
           CaseTable.Why.NOT_CONTAINED, "the same: it does not contain the change");
 
@@ -91,16 +91,16 @@ final class CasesText {
   }
 
   private String alike(Finding first, CaseTable.Tie tie) {
-    String which = first.sides().stream().map(PairsText::named).collect(joining(" and "));
+    String which = Bodies.list(first.sides().stream().map(PairsText::named).toList());
     List<String> unequal =
         IntStream.range(0, tie.equal().size())
             .filter(i -> !tie.equal().get(i))
             .mapToObj(this::quoted)
             .toList();
     return unequal.isEmpty()
-        ? "%s: equal in every case, and yet no pair: neither is exerted by the other body."
+        ? "%s: equal in every case, and yet no pair: none is exerted by the other body."
             .formatted(which)
-        : "%s: not equal in %s, and no pair: nothing makes them equal."
+        : "%s: not equal in %s; they are no pair, and no law makes them equal."
             .formatted(which, String.join(", ", unequal));
   }
 

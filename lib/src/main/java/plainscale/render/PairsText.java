@@ -1,11 +1,8 @@
 package plainscale.render;
 
-import static java.util.stream.Collectors.joining;
-
 import java.util.ArrayList;
 import java.util.List;
 import plainscale.magnitude.Writing;
-import plainscale.notation.Direction;
 import plainscale.sheet.Finding;
 import plainscale.sheet.ForceDiagram;
 import plainscale.sheet.Result;
@@ -20,12 +17,14 @@ final class PairsText {
 
   static List<String> lines(Result.Paired paired) {
     PairsText text = new PairsText(paired.writing());
-    boolean none = paired.findings().stream().noneMatch(finding -> finding.kind().isPair());
     List<String> lines = new ArrayList<>();
-    if (none) {
+    if (paired.findings().stream().noneMatch(finding -> finding.kind().isPair())) {
       lines.add("No action–reaction pair stands among these forces.");
     }
-    paired.findings().forEach(finding -> lines.add(text.sentence(finding)));
+    paired.findings().stream()
+        .filter(finding -> finding.kind() != Finding.Kind.NOT_DRAWN)
+        .forEach(finding -> lines.add(text.sentence(finding)));
+    lines.addAll(text.notDrawn(paired.findings()));
     return lines;
   }
 
@@ -34,41 +33,56 @@ final class PairsText {
     Finding.Side last = finding.sides().get(finding.sides().size() - 1);
     return switch (finding.kind()) {
       case PAIR ->
-          "%s: %s. Action and reaction: equal and opposite, and on two bodies."
-              .formatted(one.force().label(), both(one, last));
+          "%s: %s, %s. Action and reaction: equal and opposite, and on two bodies."
+              .formatted(one.force().label(), placed(one), placed(last));
       case UNEQUAL ->
-          "%s: the third law says that these are equal, but %s: one of them is wrong."
-              .formatted(one.force().label(), both(one, last));
+          "%s: the third law says these are equal, but %s and %s stand here: one of them is wrong."
+              .formatted(between(one, last), size(one.force()), size(last.force()));
       case NOT_OPPOSITE ->
-          "%s: the third law says that these are opposite, but %s: one direction is wrong."
-              .formatted(one.force().label(), both(one, last));
+          "%s: the third law says these are opposite, but here one points %s and the other %s: one of them is wrong."
+              .formatted(between(one, last), towards(one.force()), towards(last.force()));
       case OTHER_NAME ->
-          "%s and %s act between the same two bodies under different names: are they a pair? Then give them one name."
+          "%s and %s act between the same two bodies under different names; if they are action and reaction, give them one name."
               .formatted(named(one), named(last));
       case PARTNER_MISSING ->
-          "%s: by the third law its partner acts on %s, but there no “%s” by %s stands."
+          "%s: by the third law its partner acts on %s, but no “%s” by %s stands there."
               .formatted(named(one), the(agent(one)), one.force().label(), the(one.body()));
       case BALANCE ->
-          "%s and %s on %s are equal and opposite, so they balance; they are no action–reaction pair, because both act on the same body."
+          "%s and %s on %s are equal and opposite, so these two balance; they are no action–reaction pair, because both act on the same body."
               .formatted(one.force().label(), last.force().label(), the(one.body()));
       case ALIKE -> alike(finding.sides());
-      case NOT_DRAWN ->
-          "%s: its partner acts on %s, which is not drawn.".formatted(named(one), the(agent(one)));
+      case NOT_DRAWN -> notDrawn(one);
       case NO_AGENT ->
           "%s: nothing says what exerts it (by “…”), so its partner cannot be told."
               .formatted(named(one));
     };
   }
 
-  /** “on the left ball 3.1 mN left, on the right ball 3.1 mN right”. */
-  private String both(Finding.Side one, Finding.Side other) {
-    return placed(one) + " and " + placed(other);
+  /** One sentence for all whose partners act on something that is not drawn. */
+  private List<String> notDrawn(List<Finding> findings) {
+    List<String> partners =
+        findings.stream()
+            .filter(finding -> finding.kind() == Finding.Kind.NOT_DRAWN)
+            .map(finding -> notDrawn(finding.sides().get(0)))
+            .toList();
+    return partners.isEmpty()
+        ? List.of()
+        : List.of("Partners on something that is not drawn: " + String.join("; ", partners) + ".");
   }
 
+  private static String notDrawn(Finding.Side side) {
+    return "that of %s acts on %s".formatted(named(side), the(agent(side)));
+  }
+
+  private static String between(Finding.Side one, Finding.Side other) {
+    return "%s between %s and %s"
+        .formatted(one.force().label(), the(one.body()), the(other.body()));
+  }
+
+  /** “by the right ball on the left ball 3.1 mN left”. */
   private String placed(Finding.Side side) {
-    return "%s by %s %s %s"
-        .formatted(
-            "on " + the(side.body()), the(agent(side)), size(side.force()), towards(side.force()));
+    return "by %s on %s %s %s"
+        .formatted(the(agent(side)), the(side.body()), size(side.force()), towards(side.force()));
   }
 
   private String size(ForceDiagram.Force force) {
@@ -76,20 +90,17 @@ final class PairsText {
   }
 
   private String towards(ForceDiagram.Force force) {
-    return force
-        .direction()
-        .map(Direction::word)
-        .orElseGet(() -> ForcesText.direction(force, writing));
+    return ForcesText.direction(force, writing);
   }
 
   private static String alike(List<Finding.Side> sides) {
-    String which = sides.stream().map(PairsText::named).collect(joining(" and "));
+    String which = Bodies.list(sides.stream().map(PairsText::named).toList());
     List<String> agents =
         sides.stream().map(PairsText::agent).map(PairsText::the).distinct().toList();
     String partners =
         agents.size() == 1
             ? "the partner of each acts on " + agents.get(0)
-            : "their partners act on " + String.join(" and ", agents);
+            : "their partners act on " + Bodies.list(agents);
     return "%s look alike, but they are no pair: %s.".formatted(which, partners);
   }
 

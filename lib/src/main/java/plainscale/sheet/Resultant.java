@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plainscale.quantity.Decimals;
+import plainscale.quantity.Distribution;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Uncertainty;
 import plainscale.units.UnitOfMeasure;
@@ -117,22 +118,33 @@ final class Resultant {
       double dust = DUST * Math.abs(number(scale));
       double left = Math.abs(number(sum));
       double doubt = sum.uncertainty().standard();
-      double written = terms.stream().mapToDouble(Component::halfFigure).sum();
       if (left <= dust && doubt <= dust) {
         Quantity nothing = Quantity.exact(BigDecimal.ZERO, sum.displayUnit());
         return new Component(nothing, ForceDiagram.Balance.EXACT);
       }
-      boolean within = left <= COVERAGE * doubt;
-      ForceDiagram.Balance balance =
-          within
-              ? ForceDiagram.Balance.UNCERTAINTY
-              : left <= written ? ForceDiagram.Balance.FIGURES : ForceDiagram.Balance.NONE;
-      return new Component(sum, balance);
+      return new Component(sum, judged(left, doubt, rounding(terms)));
     }
 
-    /** By how much the rounding of what was written may miss. */
-    private static double halfFigure(Quantity term) {
-      return term.figures().exact() ? 0 : term.figures().step() / 2;
+    private static ForceDiagram.Balance judged(double left, double doubt, double rounding) {
+      if (left <= COVERAGE * doubt) {
+        return ForceDiagram.Balance.UNCERTAINTY;
+      }
+      return left <= COVERAGE * Math.hypot(doubt, rounding)
+          ? ForceDiagram.Balance.FIGURES
+          : ForceDiagram.Balance.NONE;
+    }
+
+    /**
+     * What the rounding of written figures adds: each may be wrong by half of its last digit,
+     * anywhere within these limits (JCGM 100:2008, 4.3.7 and F.2.2.1).
+     */
+    private static double rounding(List<Quantity> terms) {
+      double standard = 0;
+      for (Quantity term : terms) {
+        double half = term.figures().exact() ? 0 : term.figures().step() / 2;
+        standard = Math.hypot(standard, Distribution.RECTANGULAR.standard(half));
+      }
+      return standard;
     }
   }
 }
