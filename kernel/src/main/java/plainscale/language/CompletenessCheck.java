@@ -7,7 +7,7 @@ import plainscale.notation.ProblemException;
 
 /** Whether a cell could be run: a bracket left open or an operator at the end asks for more. */
 final class CompletenessCheck {
-  private static final String ASKS_FOR_MORE = "+-*/^=·×±(,";
+  private static final String ASKS_FOR_MORE = "+-*/^=·×±(,:";
   private static final String INDENT = "  ";
 
   /** Texts and comments, in which brackets mean nothing. */

@@ -3,6 +3,7 @@ package plainscale.notation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import plainscale.quantity.ElementaryFunction;
 import plainscale.text.Near;
@@ -25,12 +26,19 @@ final class ExpressionParser {
 
   private final Tokens tokens;
   private final Names names;
+  private final Set<String> ends;
   private final UnitReader units;
   private int depth;
 
   ExpressionParser(Tokens tokens, Names names) {
+    this(tokens, names, Set.of());
+  }
+
+  /** With more words that end a formula in this statement. */
+  ExpressionParser(Tokens tokens, Names names, Set<String> ends) {
     this.tokens = tokens;
     this.names = names;
+    this.ends = ends;
     this.units = new UnitReader(tokens, names);
   }
 
@@ -109,10 +117,14 @@ final class ExpressionParser {
         && !tokens.peek(1).is("[");
   }
 
-  private static boolean startsFactor(Token token) {
+  private boolean endsFormula(Token token) {
+    return Keywords.ENDS_FORMULA.contains(token.text()) || ends.contains(token.text());
+  }
+
+  private boolean startsFactor(Token token) {
     return switch (token.type()) {
       case NUMBER -> true;
-      case NAME -> !Keywords.ENDS_FORMULA.contains(token.text());
+      case NAME -> !endsFormula(token);
       case SYMBOL -> token.is("(");
       case RAISED, STRING, END -> false;
     };
@@ -210,7 +222,7 @@ final class ExpressionParser {
     if (token.type() == Token.Type.NUMBER) {
       return number();
     }
-    if (token.type() == Token.Type.NAME && !Keywords.ENDS_FORMULA.contains(token.text())) {
+    if (token.type() == Token.Type.NAME && !endsFormula(token)) {
       return name();
     }
     if (token.is("(")) {

@@ -184,6 +184,35 @@ public sealed interface Statement {
     }
   }
 
+  /** {@code compare "now" with "twice": m = 2*m show q}: cases side by side. */
+  record Compare(Span span, List<Case> cases, List<Value> shown) implements Statement {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.compare(this);
+    }
+  }
+
+  /** {@code forces on "ball": weight m g_n down by "Earth"}: what acts on a body. */
+  record Forces(Span span, Option body, List<Acting> acting, boolean missing) implements Statement {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.forces(this);
+    }
+  }
+
+  /** {@code pairs "left ball", "right ball"}: which forces belong together; no body means all. */
+  record Pairs(Span span, List<Option> bodies) implements Statement {
+    /** Keeps its own copy of the bodies. */
+    public Pairs {
+      bodies = List.copyOf(bodies);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.pairs(this);
+    }
+  }
+
   /** {@code depends q on d}: how one quantity follows another. */
   record Depends(Span span, Expr value, Option on) implements Statement {
     @Override
@@ -210,9 +239,6 @@ public sealed interface Statement {
       return visitor.vary(this);
     }
   }
-
-  /** A name and what it is to be instead. */
-  record Change(Option name, Expr value) {}
 
   /** {@code together V, I, φ}: the readings of these givens belong together, one by one. */
   record Together(Span span, List<Option> names) implements Statement {
@@ -392,6 +418,12 @@ public sealed interface Statement {
     R solve(Solve solve);
 
     R whatIf(WhatIf whatIf);
+
+    R compare(Compare compare);
+
+    R forces(Forces forces);
+
+    R pairs(Pairs pairs);
 
     R depends(Depends depends);
 

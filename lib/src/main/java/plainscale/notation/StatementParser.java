@@ -27,6 +27,9 @@ final class StatementParser {
           Map.entry("dots", p -> p.picture(Statement.Drawing.DOTS)),
           Map.entry("relation", StatementParser::relation),
           Map.entry("what", StatementParser::whatIf),
+          Map.entry("compare", StatementParser::compare),
+          Map.entry("forces", StatementParser::forces),
+          Map.entry("pairs", StatementParser::pairs),
           Map.entry("depends", StatementParser::depends),
           Map.entry("vary", StatementParser::vary),
           Map.entry("solve", StatementParser::solve),
@@ -254,7 +257,7 @@ final class StatementParser {
     Statement.Option small = null;
     while (tokens.acceptWord("with")) {
       if (tokens.acceptWord("small")) {
-        small = known("solve level for q with small θ");
+        small = tokens.name("solve level for q with small θ");
       } else {
         telling = telling();
       }
@@ -280,30 +283,24 @@ final class StatementParser {
     if (!tokens.acceptWord("if")) {
       throw tokens.unexpected("“if” belongs here, as in: what if m = 2*m show q");
     }
-    List<Statement.Change> changes = new ArrayList<>();
-    do {
-      Statement.Option name = known("what if m = 2*m show q");
-      if (!tokens.accept("=")) {
-        throw tokens.unexpected("“=” and the other value belong here");
-      }
-      changes.add(new Statement.Change(name, new ExpressionParser(tokens, names).sum()));
-    } while (tokens.accept(","));
-    List<Expr> shown = new ArrayList<>();
-    if (tokens.acceptWord("show")) {
-      do {
-        shown.add(new ExpressionParser(tokens, names).sum());
-      } while (tokens.accept(","));
-    }
+    CasesParser parser = new CasesParser(tokens, names);
+    List<Change> changes = parser.changes();
+    List<Expr> shown = parser.shown();
     return new Statement.WhatIf(whole(), changes, shown);
   }
 
-  /** A name of the sheet, where it stands. */
-  private Statement.Option known(String example) {
-    Token token = tokens.peek();
-    if (token.type() != Token.Type.NAME) {
-      throw tokens.unexpected("a name belongs here, as in: " + example);
-    }
-    return new Statement.Option(token.span(), Greek.normal(tokens.next().text()));
+  private Statement compare() {
+    List<Case> cases = new CasesParser(tokens, names).cases();
+    List<Statement.Value> shown = tokens.acceptWord("show") ? values() : List.of();
+    return new Statement.Compare(whole(), cases, shown);
+  }
+
+  private Statement forces() {
+    return new ForcesParser(tokens, names).forces(start);
+  }
+
+  private Statement pairs() {
+    return new ForcesParser(tokens, names).pairs(start);
   }
 
   private Statement depends() {
@@ -311,12 +308,12 @@ final class StatementParser {
     if (!tokens.acceptWord("on")) {
       throw tokens.unexpected("“on” and a name belong here, as in: depends q on d");
     }
-    return new Statement.Depends(whole(), value, known("depends q on d"));
+    return new Statement.Depends(whole(), value, tokens.name("depends q on d"));
   }
 
   /** As in a given, what follows the number of a limit is its unit. */
   private Statement vary() {
-    Statement.Option name = known("vary d from 8 cm to 40 cm show q");
+    Statement.Option name = tokens.name("vary d from 8 cm to 40 cm show q");
     if (!tokens.acceptWord("from")) {
       throw tokens.unexpected("“from” and a value belong here");
     }
@@ -329,12 +326,18 @@ final class StatementParser {
     if (!tokens.acceptWord("show")) {
       throw tokens.unexpected("“show” and what is to be shown belong here");
     }
-    List<Statement.Value> shown = new ArrayList<>();
+    List<Statement.Value> shown = values();
+    return new Statement.Vary(whole(), name, from, to, step, shown);
+  }
+
+  /** {@code q in nC, θ}. */
+  private List<Statement.Value> values() {
+    List<Statement.Value> values = new ArrayList<>();
     do {
       Expr value = new ExpressionParser(tokens, names).sum();
-      shown.add(new Statement.Value(value, format()));
+      values.add(new Statement.Value(value, format()));
     } while (tokens.accept(","));
-    return new Statement.Vary(whole(), name, from, to, step, shown);
+    return List.copyOf(values);
   }
 
   private Statement together() {

@@ -69,6 +69,15 @@ final class Tokens {
     return at > 0 && tokens.get(at - 1).type() == Token.Type.STRING;
   }
 
+  /** A name of the sheet, where it stands. */
+  Statement.Option name(String example) {
+    Token token = peek();
+    if (token.type() != Token.Type.NAME) {
+      throw unexpected("a name belongs here, as in: " + example);
+    }
+    return new Statement.Option(token.span(), Greek.normal(next().text()));
+  }
+
   /** The place after the last token that was read. */
   Span last() {
     return at == 0 ? peek().span() : tokens.get(at - 1).span();

@@ -7,9 +7,6 @@ import plainscale.sheet.Result;
 
 /** An uncertainty budget as HTML: the value, the table of its sources, the sentences. */
 final class BudgetHtml {
-  private static final String CELL =
-      "<td style=\"text-align:left;padding:0.1em 0.8em 0.1em 0\">%s</td>";
-
   private final Medium medium;
   private final Result.Budgeted budgeted;
 
@@ -20,14 +17,11 @@ final class BudgetHtml {
 
   String html() {
     BudgetText text = new BudgetText(budgeted);
-    List<List<String>> rows = text.table();
-    String body =
-        rows.subList(1, rows.size()).stream().map(row -> row(row, "%s")).collect(joining());
     return "<div class=\"ps-budgeted\"><p>"
         + medium.mathematics().apply(line())
         + description()
         + "</p>"
-        + Html.table(row(rows.get(0), "<i>%s</i>") + body)
+        + HeadedTable.html(text.table(), medium)
         + text.sentences().stream().map(this::paragraph).collect(joining())
         + "</div>";
   }
@@ -43,12 +37,6 @@ final class BudgetHtml {
   private String description() {
     String words = budgeted.label().description();
     return words.isEmpty() ? "" : " <i>" + words(words) + "</i>";
-  }
-
-  private String row(List<String> cells, String form) {
-    return "<tr>"
-        + cells.stream().map(cell -> CELL.formatted(form.formatted(words(cell)))).collect(joining())
-        + "</tr>";
   }
 
   private String words(String sentence) {

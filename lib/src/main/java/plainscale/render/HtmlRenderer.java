@@ -108,7 +108,28 @@ final class HtmlRenderer implements Result.Visitor<String> {
 
   @Override
   public String compared(Result.Compared compared) {
-    return grid(TableText.of(compared));
+    return lines(TableText.relations(compared)) + grid(TableText.of(compared));
+  }
+
+  private String lines(List<String> lines) {
+    return lines.stream()
+        .map(line -> "<p>" + medium.words().apply(line) + "</p>")
+        .collect(joining());
+  }
+
+  @Override
+  public String sideBySide(Result.SideBySide sideBySide) {
+    return Sections.of(new CasesText(sideBySide)).html(medium, "ps-cases");
+  }
+
+  @Override
+  public String forces(Result.Forces forces) {
+    return Sections.of(new ForcesText(forces)).html(medium, "ps-forces");
+  }
+
+  @Override
+  public String paired(Result.Paired paired) {
+    return "<div class=\"ps-paired\">" + lines(PairsText.lines(paired)) + "</div>";
   }
 
   @Override

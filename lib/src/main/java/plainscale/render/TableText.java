@@ -22,6 +22,15 @@ final class TableText {
 
   private TableText() {}
 
+  /** The relations that were changed, before and after. */
+  static List<String> relations(Result.Compared compared) {
+    return compared.relations().stream()
+        .map(
+            r ->
+                "%s: %s   instead of   %s".formatted(r.name(), r.after().text(), r.before().text()))
+        .toList();
+  }
+
   static List<List<String>> of(Result.Compared compared) {
     List<List<String>> table = new ArrayList<>();
     table.add(List.of("", "before", "after", "factor", ""));

@@ -103,7 +103,28 @@ final class TextRenderer implements Result.Visitor<String> {
 
   @Override
   public String compared(Result.Compared compared) {
-    return table(TableText.of(compared));
+    List<String> lines = new ArrayList<>(TableText.relations(compared));
+    lines.addAll(Columns.lines(TableText.of(compared), 3));
+    return under("", lines);
+  }
+
+  @Override
+  public String sideBySide(Result.SideBySide sideBySide) {
+    return sections(Sections.of(new CasesText(sideBySide)));
+  }
+
+  @Override
+  public String forces(Result.Forces forces) {
+    return sections(Sections.of(new ForcesText(forces)));
+  }
+
+  private static String sections(Sections sections) {
+    return under(sections.head(), sections.lines());
+  }
+
+  @Override
+  public String paired(Result.Paired paired) {
+    return under("", PairsText.lines(paired));
   }
 
   @Override

@@ -49,6 +49,9 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     if (statement instanceof Statement.Relation relation) {
       return Optional.of(relation.name());
     }
+    if (statement instanceof Statement.Forces forces) {
+      return Optional.of(Bodies.key(forces.body().text()));
+    }
     if (statement instanceof Statement.Solve solve) {
       return Optional.of(solve.unknown());
     }
@@ -81,6 +84,7 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
             changed.add(name);
           }
         });
+    Bodies.complete(changed);
     return changed;
   }
 

@@ -127,7 +127,8 @@ final class Derivations {
     return "for small %1$s: sin(%1$s) ≈ tan(%1$s) ≈ %1$s, cos(%1$s) ≈ 1".formatted(angle);
   }
 
-  private ProblemException noRelation(Statement.Option name, String source) {
+  /** The complaint about a name that is no relation. */
+  ProblemException noRelation(Statement.Option name, String source) {
     List<String> repairs = new ArrayList<>();
     entries.values().stream()
         .filter(entry -> entry.statement() instanceof Statement.Relation)

@@ -10,6 +10,11 @@ import plainscale.notation.Statement;
  */
 public record Entry(String name, String cellId, String source, Statement statement) {
 
+  /** Whether the name stands for a quantity: a relation and the forces on a body have no value. */
+  boolean isQuantity() {
+    return !(statement instanceof Statement.Relation || statement instanceof Statement.Forces);
+  }
+
   /** What the sheet says of it in words. */
   public String description() {
     if (statement instanceof Statement.Given given) {

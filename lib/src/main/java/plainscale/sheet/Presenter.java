@@ -1,6 +1,7 @@
 package plainscale.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plainscale.algebra.Equation;
@@ -137,6 +138,27 @@ final class Presenter implements Statement.Visitor<Result> {
   @Override
   public Result whatIf(Statement.WhatIf whatIf) {
     return new WhatIfs(showing).whatIf(whatIf);
+  }
+
+  @Override
+  public Result compare(Statement.Compare compare) {
+    return new Cases(showing, compare).compared();
+  }
+
+  @Override
+  public Result forces(Statement.Forces forces) {
+    return overtaken(Bodies.key(forces.body().text()))
+        .orElseGet(
+            () ->
+                new Result.Forces(
+                    new Forces(showing.wave(), showing.source()).on(forces), showing.writing()));
+  }
+
+  @Override
+  public Result pairs(Statement.Pairs pairs) {
+    List<Finding> findings = ForcePairs.among(new DeclaredBodies(showing).asked(pairs));
+    return new Result.Paired(
+        findings.stream().sorted(Comparator.comparing(Finding::kind)).toList(), showing.writing());
   }
 
   @Override

@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import plainscale.notation.Acting;
+import plainscale.notation.Change;
 import plainscale.notation.Expr;
 import plainscale.notation.Statement;
 
@@ -12,13 +14,23 @@ import plainscale.notation.Statement;
 final class References implements Statement.Visitor<Stream<String>> {
   private static final References DIRECT = new References();
 
+  /** What shows all that a sheet computes leans on this. */
+  private static final String EVERYTHING = "all names";
+
   private References() {}
 
   /** All names that the statement's value hangs on, its own included. */
   static Set<String> of(Statement statement, Map<String, Entry> entries) {
     Set<String> names = new LinkedHashSet<>();
     Set<String> open =
-        statement.accept(DIRECT).collect(Collectors.toCollection(LinkedHashSet::new));
+        statement
+            .accept(DIRECT)
+            .flatMap(
+                name ->
+                    name.equals(EVERYTHING)
+                        ? entries.keySet().stream()
+                        : Bodies.each(name, entries))
+            .collect(Collectors.toCollection(LinkedHashSet::new));
     while (!open.isEmpty()) {
       names.addAll(open);
       open =
@@ -83,9 +95,47 @@ final class References implements Statement.Visitor<Stream<String>> {
   @Override
   public Stream<String> whatIf(Statement.WhatIf whatIf) {
     return Stream.concat(
-        whatIf.changes().stream()
-            .flatMap(c -> Stream.concat(Stream.of(c.name().text()), names(c.value()))),
-        whatIf.shown().stream().flatMap(References::names));
+        whatIf.changes().stream().flatMap(References::names),
+        whatIf.shown().isEmpty()
+            ? Stream.of(EVERYTHING)
+            : whatIf.shown().stream().flatMap(References::names));
+  }
+
+  private static Stream<String> names(Change change) {
+    Stream<String> values =
+        change instanceof Change.Relation relation
+            ? Stream.concat(names(relation.left()), names(relation.right()))
+            : names(((Change.Value) change).value());
+    return Stream.concat(Stream.of(change.name().text()), values);
+  }
+
+  @Override
+  public Stream<String> compare(Statement.Compare compare) {
+    Stream<String> changes =
+        compare.cases().stream().flatMap(c -> c.changes().stream()).flatMap(References::names);
+    Stream<String> shown =
+        compare.shown().isEmpty()
+            ? Stream.of(EVERYTHING)
+            : compare.shown().stream().flatMap(value -> names(value.value()));
+    return Stream.concat(Stream.of(Bodies.ALL), Stream.concat(changes, shown));
+  }
+
+  @Override
+  public Stream<String> forces(Statement.Forces forces) {
+    return Stream.concat(
+        Stream.of(Bodies.key(forces.body().text())),
+        forces.acting().stream().flatMap(References::names));
+  }
+
+  private static Stream<String> names(Acting acting) {
+    return acting.pointing() instanceof Acting.Along along
+        ? Stream.concat(names(acting.size()), names(along.angle()))
+        : names(acting.size());
+  }
+
+  @Override
+  public Stream<String> pairs(Statement.Pairs pairs) {
+    return Stream.of(Bodies.ALL);
   }
 
   @Override

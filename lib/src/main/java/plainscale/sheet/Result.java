@@ -190,16 +190,46 @@ public sealed interface Result {
     }
   }
 
-  /** Values before and after a change. */
-  record Compared(List<Row> rows, Writing writing) implements Result {
-    /** Keeps its own copy of the rows. */
+  /** Values before and after a change, and the relations that were changed. */
+  record Compared(List<Reworded> relations, List<Row> rows, Writing writing) implements Result {
+    /** Keeps its own copies of the lists. */
     public Compared {
+      relations = List.copyOf(relations);
       rows = List.copyOf(rows);
     }
 
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.compared(this);
+    }
+  }
+
+  /** Several cases side by side. */
+  record SideBySide(CaseTable table, Writing writing) implements Result {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.sideBySide(this);
+    }
+  }
+
+  /** The forces on a body, their sum, and whether they balance. */
+  record Forces(ForceDiagram diagram, Writing writing) implements Result {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.forces(this);
+    }
+  }
+
+  /** Which forces are action and reaction, and which are not. */
+  record Paired(List<Finding> findings, Writing writing) implements Result {
+    /** Keeps its own copy of the findings. */
+    public Paired {
+      findings = List.copyOf(findings);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.paired(this);
     }
   }
 
@@ -310,6 +340,9 @@ public sealed interface Result {
     }
   }
 
+  /** A relation before and after a change. */
+  record Reworded(String name, Equation before, Equation after) {}
+
   /** A value before and after a change, by which factor it changed, and why. */
   record Row(Label label, Shown before, Shown after, Optional<BigDecimal> factor, Why why) {
     /** Why a value is what it is after the change. */
@@ -359,6 +392,12 @@ public sealed interface Result {
     R derived(Derived derived);
 
     R compared(Compared compared);
+
+    R sideBySide(SideBySide sideBySide);
+
+    R forces(Forces forces);
+
+    R paired(Paired paired);
 
     R dependence(Dependence dependence);
 

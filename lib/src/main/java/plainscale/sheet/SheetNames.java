@@ -61,6 +61,7 @@ record SheetNames(Map<String, Entry> entries, Constants constants) implements Na
   @Override
   public Collection<String> all() {
     List<String> all = new ArrayList<>(entries.keySet());
+    Bodies.in(entries).forEach(body -> all.remove(body.name()));
     all.addAll(constants.symbols());
     return all;
   }

@@ -54,7 +54,13 @@ final class Wave implements Scope {
 
   /** What all waves of one run have in common. */
   private record Basis(
-      Map<String, Entry> entries, Constants constants, Budget budget, KnownDerivations known) {}
+      Map<String, Entry> entries, Constants constants, Budget budget, KnownDerivations known) {
+    Basis with(Map<String, Entry> relations) {
+      Map<String, Entry> others = new LinkedHashMap<>(entries);
+      others.putAll(relations);
+      return new Basis(others, constants, budget, known);
+    }
+  }
 
   private Wave(Basis basis, Map<String, Quantity> changed, Measurements measurements) {
     this.basis = basis;
@@ -69,9 +75,14 @@ final class Wave implements Scope {
 
   /** The same sheet with other values for some names. */
   Wave with(Map<String, Quantity> changed) {
+    return with(changed, Map.of());
+  }
+
+  /** The same sheet with other values for some names, and with other relations. */
+  Wave with(Map<String, Quantity> changed, Map<String, Entry> relations) {
     Map<String, Quantity> all = new HashMap<>(this.changed);
     all.putAll(changed);
-    return new Wave(basis, all, measurements);
+    return new Wave(relations.isEmpty() ? basis : basis.with(relations), all, measurements);
   }
 
   /** Whether some names have other values than the sheet gives them. */
@@ -92,7 +103,7 @@ final class Wave implements Scope {
   /** Whether a name stands for a quantity here: one of the sheet, or a constant. */
   boolean has(String name) {
     Entry entry = entries.get(name);
-    return entry == null ? constants.has(name) : !(entry.statement() instanceof Statement.Relation);
+    return entry == null ? constants.has(name) : entry.isQuantity();
   }
 
   /** The values of the names in some equations, as far as they have any. */
@@ -130,7 +141,7 @@ final class Wave implements Scope {
   /** The values of all names that have one, computed in the order of their definitions. */
   Map<String, Quantity> allValues() {
     for (Entry entry : entries.values()) {
-      if (entry.statement() instanceof Statement.Relation) {
+      if (!entry.isQuantity()) {
         continue;
       }
       try {

@@ -4,22 +4,16 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
-import plainscale.notation.Problem;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
-import plainscale.units.Kinds;
 
 /** What changes in a sheet when some of its names are something else, and what stays. */
 final class WhatIfs {
-  private static final double SAME = 1e-12;
   private static final MathContext FACTOR = new MathContext(3, RoundingMode.HALF_EVEN);
 
   private final Showing showing;
@@ -29,93 +23,23 @@ final class WhatIfs {
   }
 
   Result whatIf(Statement.WhatIf whatIf) {
-    Map<String, Quantity> changed = new LinkedHashMap<>();
+    Alternative other = new Alternative(showing, whatIf.changes());
     List<Result.Row> rows = new ArrayList<>();
-    for (Statement.Change change : whatIf.changes()) {
-      Quantity before = value(change.name());
-      Quantity after = showing.value(change.value());
-      refuseOtherKind(before, after, change);
-      changed.put(change.name().text(), after);
-      Expr.Name name = new Expr.Name(change.name().span(), change.name().text());
-      rows.add(row(name, before, after, Result.Row.Why.CHANGED));
+    for (String changed : other.quantities()) {
+      Expr.Name name = new Expr.Name(whatIf.span(), changed);
+      rows.add(row(name, showing.value(name), other.after(name), Result.Row.Why.CHANGED));
     }
-    Wave other = showing.wave().with(changed);
-    for (Expr expr : shown(whatIf, changed)) {
-      Quantity before = showing.value(expr);
-      rows.add(followed(expr, before, after(expr, other, changed), changed));
+    for (Expr expr : shown(whatIf, other)) {
+      rows.add(followed(expr, showing.value(expr), other));
     }
-    return new Result.Compared(rows, showing.writing());
-  }
-
-  private Quantity value(Statement.Option name) {
-    return showing.value(new Expr.Name(name.span(), name.text()));
-  }
-
-  private void refuseOtherKind(Quantity before, Quantity after, Statement.Change change) {
-    if (!before.kind().equals(after.kind())) {
-      String sentence =
-          "“%s” is %s; it cannot become %s."
-              .formatted(
-                  change.name().text(),
-                  Kinds.of(before.kind()).withArticle(),
-                  Kinds.of(after.kind()).withArticle());
-      throw showing.problem(Problem.Kind.UNIT, sentence, change.value().span(), List.of());
-    }
+    return new Result.Compared(other.relations(), rows, showing.writing());
   }
 
   /** What was asked for, else all that the sheet computes. */
-  private List<Expr> shown(Statement.WhatIf whatIf, Map<String, Quantity> changed) {
-    if (!whatIf.shown().isEmpty()) {
-      return whatIf.shown();
-    }
-    return showing.names().entries().values().stream()
-        .filter(entry -> isComputed(entry.statement()) && !changed.containsKey(entry.name()))
-        .<Expr>map(entry -> new Expr.Name(whatIf.span(), entry.name()))
-        .toList();
-  }
-
-  private static boolean isComputed(Statement statement) {
-    return statement instanceof Statement.Definition || statement instanceof Statement.Solve;
-  }
-
-  /**
-   * The changed value. If a name was changed that the sheet derives from relations, and a given of
-   * these relations is asked for, the relations are solved for the given instead.
-   */
-  private Quantity after(Expr expr, Wave other, Map<String, Quantity> changed) {
-    if (expr instanceof Expr.Name name) {
-      Optional<Statement.Solve> turned = turned(name.text(), changed);
-      if (turned.isPresent()) {
-        Statement.Solve solve = turned.get();
-        return other.derivations().value(solve, showing.source());
-      }
-    }
-    return other.evaluate(expr, showing.source());
-  }
-
-  /** The statement that derives the given from the changed unknown, if that is what is asked. */
-  private Optional<Statement.Solve> turned(String name, Map<String, Quantity> changed) {
-    Map<String, Entry> entries = showing.names().entries();
-    Entry asked = entries.get(name);
-    if (asked == null || !(asked.statement() instanceof Statement.Given)) {
-      return Optional.empty();
-    }
-    return changed.keySet().stream()
-        .map(entries::get)
-        .filter(entry -> entry != null && entry.statement() instanceof Statement.Solve)
-        .map(entry -> (Statement.Solve) entry.statement())
-        .filter(solve -> References.of(solve, entries).contains(name))
-        .findFirst()
-        .map(
-            solve ->
-                new Statement.Solve(
-                    solve.span(),
-                    solve.relations(),
-                    name,
-                    Format.USUAL,
-                    Statement.Telling.ANSWER,
-                    null,
-                    ""));
+  private List<Expr> shown(Statement.WhatIf whatIf, Alternative other) {
+    return whatIf.shown().isEmpty()
+        ? Alternative.computed(showing, whatIf, other.quantities())
+        : whatIf.shown();
   }
 
   private Result.Row row(Expr expr, Quantity before, Quantity after, Result.Row.Why why) {
@@ -125,30 +49,13 @@ final class WhatIfs {
     return new Result.Row(showing.label(expr, ""), first, second, factor(before, after), why);
   }
 
-  private Result.Row followed(
-      Expr expr, Quantity before, Quantity after, Map<String, Quantity> changed) {
+  private Result.Row followed(Expr expr, Quantity before, Alternative other) {
+    Quantity after = other.after(expr);
     Result.Row.Why why =
-        !isSame(before, after)
+        !Alternative.isSame(before, after)
             ? Result.Row.Why.FOLLOWS
-            : hangsOn(expr, changed) ? Result.Row.Why.CANCELS : Result.Row.Why.NOT_CONTAINED;
+            : other.hangsOn(expr) ? Result.Row.Why.CANCELS : Result.Row.Why.NOT_CONTAINED;
     return row(expr, before, after, why);
-  }
-
-  private boolean hangsOn(Expr expr, Map<String, Quantity> changed) {
-    Map<String, Entry> entries = showing.names().entries();
-    return References.in(expr).stream()
-        .flatMap(
-            name ->
-                entries.containsKey(name)
-                    ? References.of(entries.get(name).statement(), entries).stream()
-                    : Stream.of(name))
-        .anyMatch(changed::containsKey);
-  }
-
-  private static boolean isSame(Quantity before, Quantity after) {
-    double one = before.value().doubleValue();
-    double other = after.value().doubleValue();
-    return Math.abs(one - other) <= SAME * Math.max(Math.abs(one), Math.abs(other));
   }
 
   /** By which factor it changes; none from zero, and none for a reading of a scale. */

@@ -1,0 +1,179 @@
+package plainscale.notation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import plainscale.text.Near;
+
+/**
+ * What belongs to forces in a statement: bodies, and the forces on one of them.
+ *
+ * <pre>{@code
+ * forces    := "on" body ":" force { "," force } [ "with" "missing" ]
+ * force     := label sum direction [ "by" body ]
+ * direction := "up" | "down" | "left" | "right" | "along" sum
+ * }</pre>
+ */
+final class ForcesParser {
+  private static final String EXAMPLE = "forces on \"ball\": weight m g_n down by \"Earth\"";
+  private static final Set<String> ENDS = Set.copyOf(Direction.words());
+
+  private final Tokens tokens;
+  private final Names names;
+
+  ForcesParser(Tokens tokens, Names names) {
+    this.tokens = tokens;
+    this.names = names;
+  }
+
+  /** What follows the word “forces”, which stands at {@code start}. */
+  Statement.Forces forces(Span start) {
+    Statement.Option body = on();
+    List<Acting> acting = acting();
+    boolean missing = missing();
+    return new Statement.Forces(start.to(tokens.last()), body, acting, missing);
+  }
+
+  /** What follows the word “pairs”, which stands at {@code start}. */
+  Statement.Pairs pairs(Span start) {
+    List<Statement.Option> bodies = bodies();
+    return new Statement.Pairs(start.to(tokens.last()), bodies);
+  }
+
+  /** {@code on "left ball":}. */
+  private Statement.Option on() {
+    if (!tokens.acceptWord("on")) {
+      throw tokens.unexpected("“on” and the body belong here, as in: " + EXAMPLE);
+    }
+    Statement.Option body = text("the name of the body belongs here, as in: " + EXAMPLE);
+    if (!tokens.accept(":")) {
+      throw withoutColon(body);
+    }
+    return body;
+  }
+
+  private ProblemException withoutColon(Statement.Option body) {
+    Token next = tokens.peek();
+    return next.type() == Token.Type.NAME && tokens.peek(1).is(":")
+        ? tokens.fault(
+            "A name of several words stands in quotation marks.",
+            body.span().to(next.span()),
+            "\"" + tokens.text(body.span().to(next.span())) + "\":")
+        : tokens.fault(
+            "After the body comes a colon.", next.span(), "on \"" + body.text() + "\": …");
+  }
+
+  /** A word, or a text in quotation marks that is not empty. */
+  private Statement.Option text(String wanted) {
+    Token token = tokens.peek();
+    String text = token.text().replace("\\\"", "\"").strip();
+    boolean there = token.type() == Token.Type.NAME || token.type() == Token.Type.STRING;
+    if (!there || text.isEmpty() || Keywords.ENDS_FORMULA.contains(text)) {
+      throw tokens.unexpected(wanted);
+    }
+    return new Statement.Option(tokens.next().span(), text);
+  }
+
+  /** {@code weight m g_n down by "Earth", thread T along 90° − θ by "hook"}. */
+  private List<Acting> acting() {
+    List<Acting> acting = new ArrayList<>();
+    do {
+      acting.add(force());
+    } while (tokens.accept(","));
+    return List.copyOf(acting);
+  }
+
+  private Acting force() {
+    Statement.Option label = text("what the force is called belongs here, as in: " + EXAMPLE);
+    if (ENDS.contains(tokens.peek().text())) {
+      throw tokens.fault(
+          "Between what the force is called and its direction stands its size.",
+          label.span().to(tokens.peek().span()),
+          "pull " + label.text() + " " + tokens.peek().text());
+    }
+    Expr size = new ExpressionParser(tokens, names, ENDS).sum();
+    Acting.Pointing pointing = pointing();
+    return new Acting(label.text(), size, pointing, agent());
+  }
+
+  private Acting.Pointing pointing() {
+    Token token = tokens.peek();
+    if (!ENDS.contains(token.text()) || token.type() != Token.Type.NAME) {
+      throw withoutDirection();
+    }
+    refuseQuantity(token);
+    tokens.next();
+    Optional<Direction> direction = Direction.of(token.text());
+    if (direction.isPresent()) {
+      return new Acting.Towards(direction.get());
+    }
+    if (tokens.atEnd() || tokens.peek().is(",")) {
+      throw tokens.unexpected("an angle from “right” belongs here, as in: along 30°");
+    }
+    return new Acting.Along(new ExpressionParser(tokens, names).sum());
+  }
+
+  private void refuseQuantity(Token token) {
+    if (names.isDefined(token.text())) {
+      throw tokens.fault(
+          Problem.Kind.NAME,
+          "“%1$s” is a direction in this line, and also a quantity of this sheet."
+              .formatted(token.text()),
+          token.span(),
+          List.of("give the quantity another name: " + token.text() + "_1"));
+    }
+  }
+
+  /** A direction that is written in another way was read as the last factor of the size. */
+  private ProblemException withoutDirection() {
+    String last = tokens.text(tokens.last());
+    Token next = tokens.peek();
+    boolean unknown = Character.isLetter(last.codePointAt(0)) && !names.isQuantity(last);
+    List<String> meant =
+        Direction.meant(last)
+            .map(direction -> List.of(direction.word()))
+            .orElseGet(() -> Near.to(last, Direction.words(), 1));
+    if (unknown && !meant.isEmpty()) {
+      return tokens.fault(
+          Problem.Kind.SYNTAX, "I know no direction “" + last + "”.", tokens.last(), meant);
+    }
+    return tokens.fault(
+        "After the size of a force comes its direction: up, down, left, right, or along an angle.",
+        next.type() == Token.Type.END ? next.span() : tokens.last().to(next.span()),
+        "… down",
+        "… along 30°");
+  }
+
+  private @Nullable String agent() {
+    return tokens.acceptWord("by")
+        ? text("what exerts the force belongs here, as in: by \"Earth\"").text()
+        : null;
+  }
+
+  /** {@code with missing} at the end. */
+  private boolean missing() {
+    boolean with = tokens.acceptWord("with");
+    if (with && !tokens.acceptWord("missing")) {
+      throw tokens.unexpected("“missing” belongs here");
+    }
+    return with;
+  }
+
+  /** {@code "left ball", "right ball"}: bodies, none of them twice; none at all means all. */
+  private List<Statement.Option> bodies() {
+    List<Statement.Option> bodies = new ArrayList<>();
+    if (tokens.atEnd()) {
+      return bodies;
+    }
+    do {
+      Statement.Option body = text("the name of a body belongs here, as in: pairs \"left ball\"");
+      if (bodies.stream().anyMatch(b -> b.text().equals(body.text()))) {
+        throw tokens.fault("This body stands here twice.", body.span(), "delete it");
+      }
+      bodies.add(body);
+    } while (tokens.accept(","));
+    return bodies;
+  }
+}

@@ -1,0 +1,27 @@
+package plainscale.render;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.List;
+
+/** A table of texts as HTML, its first row as a head. */
+final class HeadedTable {
+  private static final String CELL =
+      "<td style=\"text-align:left;padding:0.1em 0.8em 0.1em 0\">%s</td>";
+
+  private HeadedTable() {}
+
+  static String html(List<List<String>> rows, Medium medium) {
+    String body =
+        rows.subList(1, rows.size()).stream().map(row -> row(row, "%s", medium)).collect(joining());
+    return Html.table(row(rows.get(0), "<i>%s</i>", medium) + body);
+  }
+
+  private static String row(List<String> cells, String form, Medium medium) {
+    return "<tr>"
+        + cells.stream()
+            .map(cell -> CELL.formatted(form.formatted(medium.words().apply(cell))))
+            .collect(joining())
+        + "</tr>";
+  }
+}

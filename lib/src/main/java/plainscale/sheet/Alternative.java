@@ -1,0 +1,192 @@
+package plainscale.sheet;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import plainscale.algebra.Equation;
+import plainscale.notation.Change;
+import plainscale.notation.Expr;
+import plainscale.notation.Format;
+import plainscale.notation.Problem;
+import plainscale.notation.Statement;
+import plainscale.quantity.Quantity;
+import plainscale.units.Kinds;
+
+/** The sheet with some of its quantities or relations changed. */
+final class Alternative {
+  private static final double SAME = 1e-12;
+
+  private final Showing showing;
+  private final Map<String, Quantity> quantities = new LinkedHashMap<>();
+  private final Map<String, Entry> relations = new LinkedHashMap<>();
+  private final List<Result.Reworded> reworded = new ArrayList<>();
+  private final Wave wave;
+
+  /** Changes that stand in the cell that is shown; their values are those of the sheet as it is. */
+  Alternative(Showing showing, List<Change> changes) {
+    this.showing = showing;
+    changes.forEach(this::add);
+    this.wave = showing.wave().with(quantities, relations);
+  }
+
+  private void add(Change change) {
+    if (change instanceof Change.Relation relation) {
+      relations.put(relation.name().text(), changed(relation));
+    } else {
+      Change.Value value = (Change.Value) change;
+      quantities.put(value.name().text(), changed(value));
+    }
+  }
+
+  private Entry changed(Change.Relation change) {
+    String name = change.name().text();
+    Entry entry = showing.names().entries().get(name);
+    if (entry != null && !(entry.statement() instanceof Statement.Relation)) {
+      String sentence =
+          "“%s” is a quantity; another value of it is written with =.".formatted(name);
+      throw showing.problem(
+          Problem.Kind.NAME, sentence, change.name().span(), List.of(name + " = …"));
+    }
+    if (entry == null) {
+      throw showing.wave().derivations().noRelation(change.name(), showing.source());
+    }
+    Statement.Relation other =
+        new Statement.Relation(
+            change.name().span(), name, change.left(), change.right(), entry.description());
+    Statement.Relation before = (Statement.Relation) entry.statement();
+    reworded.add(new Result.Reworded(name, equation(before), equation(other)));
+    return new Entry(name, entry.cellId(), showing.source(), other);
+  }
+
+  private Quantity changed(Change.Value change) {
+    refuseRelation(change.name());
+    Quantity before = before(change.name());
+    Quantity after = showing.value(change.value());
+    if (!before.kind().equals(after.kind())) {
+      String sentence =
+          "“%s” is %s; it cannot become %s."
+              .formatted(
+                  change.name().text(),
+                  Kinds.of(before.kind()).withArticle(),
+                  Kinds.of(after.kind()).withArticle());
+      throw showing.problem(Problem.Kind.UNIT, sentence, change.value().span(), List.of());
+    }
+    return after;
+  }
+
+  private void refuseRelation(Statement.Option name) {
+    Entry entry = showing.names().entries().get(name.text());
+    if (entry != null && entry.statement() instanceof Statement.Relation) {
+      String sentence =
+          "“%s” is a relation; another form of it is written with a colon.".formatted(name.text());
+      throw showing.problem(
+          Problem.Kind.NAME, sentence, name.span(), List.of(name.text() + ": … = …"));
+    }
+  }
+
+  private Quantity before(Statement.Option name) {
+    return showing.value(new Expr.Name(name.span(), name.text()));
+  }
+
+  /** The names of the quantities that are changed. */
+  Set<String> quantities() {
+    return quantities.keySet();
+  }
+
+  /** The relations that are changed, before and after. */
+  List<Result.Reworded> relations() {
+    return List.copyOf(reworded);
+  }
+
+  private static Equation equation(Statement.Relation relation) {
+    return new Equation(relation.left(), relation.right());
+  }
+
+  /** All values after the change. */
+  Wave wave() {
+    return wave;
+  }
+
+  /**
+   * The changed value. If a name was changed that the sheet derives from relations, and a given of
+   * these relations is asked for, the relations are solved for the given instead.
+   */
+  Quantity after(Expr expr) {
+    if (expr instanceof Expr.Name name && !quantities.containsKey(name.text())) {
+      Optional<Statement.Solve> turned = turned(name.text());
+      if (turned.isPresent()) {
+        return wave.derivations().value(turned.get(), showing.source());
+      }
+    }
+    return wave.evaluate(expr, showing.source());
+  }
+
+  /** The statement that derives the given from the changed unknown, if that is what is asked. */
+  private Optional<Statement.Solve> turned(String name) {
+    Map<String, Entry> entries = showing.names().entries();
+    Entry asked = entries.get(name);
+    if (asked == null || !(asked.statement() instanceof Statement.Given)) {
+      return Optional.empty();
+    }
+    return quantities.keySet().stream()
+        .map(entries::get)
+        .filter(entry -> entry != null && entry.statement() instanceof Statement.Solve)
+        .map(entry -> (Statement.Solve) entry.statement())
+        .filter(solve -> References.of(solve, entries).contains(name))
+        .findFirst()
+        .map(
+            solve ->
+                new Statement.Solve(
+                    solve.span(),
+                    solve.relations(),
+                    name,
+                    Format.USUAL,
+                    Statement.Telling.ANSWER,
+                    null,
+                    ""));
+  }
+
+  /** Whether an expression contains a change, directly or through definitions. */
+  boolean hangsOn(Expr expr) {
+    Map<String, Entry> entries = showing.names().entries();
+    return References.in(expr).stream()
+        .flatMap(
+            name ->
+                entries.containsKey(name)
+                    ? References.of(entries.get(name).statement(), entries).stream()
+                    : Stream.of(name))
+        .anyMatch(name -> quantities.containsKey(name) || relations.containsKey(name));
+  }
+
+  /** What was asked for, else all that the sheet computes and nobody changes. */
+  static List<Expr> computed(Showing showing, Statement statement, Collection<String> changed) {
+    return showing.names().entries().values().stream()
+        .filter(entry -> isComputed(entry.statement()) && !changed.contains(entry.name()))
+        .<Expr>map(entry -> new Expr.Name(statement.span(), entry.name()))
+        .toList();
+  }
+
+  private static boolean isComputed(Statement statement) {
+    return statement instanceof Statement.Definition || statement instanceof Statement.Solve;
+  }
+
+  /** Whether two values are the same but for the last digits of the computation. */
+  static boolean isSame(Quantity before, Quantity after) {
+    double one = before.value().doubleValue();
+    double other = after.value().doubleValue();
+    return Math.abs(one - other) <= SAME * Math.max(Math.abs(one), Math.abs(other));
+  }
+
+  /** The names of several alternatives' quantities, in their order. */
+  static Set<String> quantities(List<Alternative> alternatives) {
+    Set<String> names = new LinkedHashSet<>();
+    alternatives.forEach(alternative -> names.addAll(alternative.quantities()));
+    return names;
+  }
+}

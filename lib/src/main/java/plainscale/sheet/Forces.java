@@ -1,0 +1,154 @@
+package plainscale.sheet;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import plainscale.notation.Acting;
+import plainscale.notation.Direction;
+import plainscale.notation.Expr;
+import plainscale.notation.Printer;
+import plainscale.notation.Problem;
+import plainscale.notation.ProblemException;
+import plainscale.notation.Span;
+import plainscale.notation.Statement;
+import plainscale.quantity.ElementaryFunction;
+import plainscale.quantity.Quantity;
+import plainscale.units.Kind;
+import plainscale.units.Kinds;
+import plainscale.units.UnitOfMeasure;
+import plainscale.units.UnitParser;
+
+/** The forces on a body with the values of one wave. */
+final class Forces {
+  private static final UnitOfMeasure NEWTON = UnitParser.parse("N");
+  private static final UnitOfMeasure DEGREE = UnitParser.parse("°");
+  private static final Kind MASS = UnitParser.parse("kg").kind();
+
+  private final Wave wave;
+  private final String source;
+
+  /** Of statements that stand in {@code source}. */
+  Forces(Wave wave, String source) {
+    this.wave = wave;
+    this.source = source;
+  }
+
+  /** The force diagram of one body. */
+  ForceDiagram on(Statement.Forces statement) {
+    List<ForceDiagram.Force> forces = new ArrayList<>();
+    List<Quantity> sizes = statement.acting().stream().map(this::size).toList();
+    UnitOfMeasure unit = unit(sizes);
+    for (int i = 0; i < sizes.size(); i++) {
+      forces.add(force(statement.acting().get(i), sizes.get(i).in(unit), unit));
+    }
+    ForceDiagram.Net net = Resultant.of(forces);
+    return new ForceDiagram(statement.body().text(), forces, in(net, unit), statement.missing());
+  }
+
+  private static ForceDiagram.Net in(ForceDiagram.Net net, UnitOfMeasure unit) {
+    return new ForceDiagram.Net(
+        net.across().in(unit),
+        net.up().in(unit),
+        net.size().in(unit),
+        net.direction(),
+        net.balance());
+  }
+
+  private Quantity size(Acting acting) {
+    Quantity size = wave.evaluate(acting.size(), source);
+    if (!size.kind().equals(NEWTON.kind())) {
+      String sentence =
+          "“%s” needs a force as its size; %s is %s."
+              .formatted(
+                  acting.label(),
+                  Printer.print(acting.size()),
+                  Kinds.of(size.kind()).withArticle());
+      throw problem(sentence, acting.size().span(), repairs(acting, size));
+    }
+    return size;
+  }
+
+  private List<String> repairs(Acting acting, Quantity size) {
+    List<String> repairs = new ArrayList<>();
+    if (size.kind().equals(MASS)) {
+      repairs.add(acting.label() + " " + Printer.print(acting.size()) + " g_n");
+    }
+    if (wave.has(acting.label())) {
+      repairs.add("write what the force is called before its size: pull " + acting.label());
+    }
+    List<String> alike = wave.ofKind(NEWTON.kind());
+    if (repairs.isEmpty() && !alike.isEmpty()) {
+      repairs.add("forces of this sheet: " + String.join(", ", alike));
+    }
+    return repairs;
+  }
+
+  /** The unit that all were written in, else the one in which the largest reads best. */
+  private static UnitOfMeasure unit(List<Quantity> sizes) {
+    List<UnitOfMeasure> own =
+        sizes.stream().flatMap(size -> size.unit().stream()).distinct().toList();
+    if (own.size() == 1) {
+      return own.get(0);
+    }
+    return sizes.stream()
+        .max(Comparator.comparing((Quantity size) -> size.value().abs()))
+        .map(largest -> largest.in(NEWTON).shown())
+        .map(shown -> PrefixedForm.of(shown).orElse(shown).unit())
+        .orElse(NEWTON);
+  }
+
+  private ForceDiagram.Force force(Acting acting, Quantity size, UnitOfMeasure unit) {
+    Direction towards = acting.pointing() instanceof Acting.Towards word ? word.direction() : null;
+    Quantity angle =
+        acting.pointing() instanceof Acting.Along along
+            ? angle(along.angle())
+            : Quantity.exact(degrees(towards), DEGREE);
+    return new ForceDiagram.Force(
+        acting.label(),
+        acting.size(),
+        size,
+        angle,
+        towards,
+        component(size, angle, ElementaryFunction.COS, unit),
+        component(size, angle, ElementaryFunction.SIN, unit),
+        acting.by());
+  }
+
+  private static BigDecimal degrees(@Nullable Direction towards) {
+    return BigDecimal.valueOf(towards == null ? 0 : towards.degrees());
+  }
+
+  private Quantity angle(Expr expr) {
+    Quantity angle = wave.evaluate(expr, source);
+    if (!angle.kind().angle()) {
+      boolean number = angle.kind().isNumber();
+      String text = Printer.print(expr);
+      boolean literal = expr instanceof Expr.Literal;
+      String sentence =
+          "“along” takes an angle, and this is %s.".formatted(Kinds.of(angle.kind()).withArticle());
+      List<String> repairs =
+          !number
+              ? List.of("along 30°")
+              : literal
+                  ? List.of("along " + text + "°", "along " + text + " [rad]")
+                  : List.of("along (" + text + ") [°]", "along (" + text + ") [rad]");
+      throw problem(sentence, expr.span(), repairs);
+    }
+    return angle.in(DEGREE);
+  }
+
+  /** A component that is zero by its direction is exactly zero, whatever the figures are. */
+  private static Quantity component(
+      Quantity size, Quantity angle, ElementaryFunction function, UnitOfMeasure unit) {
+    Quantity part = size.times(angle.apply(function));
+    return part.value().signum() == 0 && size.value().signum() != 0
+        ? Quantity.estimated(BigDecimal.ZERO, part.uncertainty(), NEWTON).in(unit)
+        : part.in(unit);
+  }
+
+  private ProblemException problem(String sentence, Span span, List<String> repairs) {
+    return new ProblemException(new Problem(Problem.Kind.UNIT, sentence, source, span, repairs));
+  }
+}
