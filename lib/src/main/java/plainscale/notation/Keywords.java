@@ -19,7 +19,7 @@ public final class Keywords {
   /** Words that begin a statement. */
   public static final List<String> STATEMENTS =
       words(
-          "given show say relation solve what depends vary budget together contrast near expand ruler squares dots"
+          "given show say relation solve what depends vary limit budget together contrast near expand ruler squares dots"
               + " constants locale scale digits orders");
 
   /** Words that follow a formula in a statement. */
@@ -31,7 +31,8 @@ public final class Keywords {
       words(
           "in to with by roughly for if on from figures words full digits parts orders boxes counting length"
               + " sharing pages textbook codata short long milliard indian repeated ratio nearest"
-              + " floor everyday spaced steps answer questions small trials seed rectangular triangular");
+              + " floor everyday spaced steps answer questions small trials seed rectangular triangular infinity equation"
+              + " of");
 
   private Keywords() {}
 

@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
 import plainscale.notation.Problem;
@@ -39,10 +38,10 @@ final class WhatIfs {
       Expr.Name name = new Expr.Name(change.name().span(), change.name().text());
       rows.add(row(name, before, after, Result.Row.Why.CHANGED));
     }
-    Wave other = showing.wave().with(changed);
+    OtherValues other = new OtherValues(showing, changed);
     for (Expr expr : shown(whatIf, changed)) {
       Quantity before = showing.value(expr);
-      rows.add(followed(expr, before, after(expr, other, changed), changed));
+      rows.add(followed(expr, before, other));
     }
     return new Result.Compared(rows, showing.writing());
   }
@@ -78,46 +77,6 @@ final class WhatIfs {
     return statement instanceof Statement.Definition || statement instanceof Statement.Solve;
   }
 
-  /**
-   * The changed value. If a name was changed that the sheet derives from relations, and a given of
-   * these relations is asked for, the relations are solved for the given instead.
-   */
-  private Quantity after(Expr expr, Wave other, Map<String, Quantity> changed) {
-    if (expr instanceof Expr.Name name) {
-      Optional<Statement.Solve> turned = turned(name.text(), changed);
-      if (turned.isPresent()) {
-        Statement.Solve solve = turned.get();
-        return other.derivations().value(solve, showing.source());
-      }
-    }
-    return other.evaluate(expr, showing.source());
-  }
-
-  /** The statement that derives the given from the changed unknown, if that is what is asked. */
-  private Optional<Statement.Solve> turned(String name, Map<String, Quantity> changed) {
-    Map<String, Entry> entries = showing.names().entries();
-    Entry asked = entries.get(name);
-    if (asked == null || !(asked.statement() instanceof Statement.Given)) {
-      return Optional.empty();
-    }
-    return changed.keySet().stream()
-        .map(entries::get)
-        .filter(entry -> entry != null && entry.statement() instanceof Statement.Solve)
-        .map(entry -> (Statement.Solve) entry.statement())
-        .filter(solve -> References.of(solve, entries).contains(name))
-        .findFirst()
-        .map(
-            solve ->
-                new Statement.Solve(
-                    solve.span(),
-                    solve.relations(),
-                    name,
-                    Format.USUAL,
-                    Statement.Telling.ANSWER,
-                    null,
-                    ""));
-  }
-
   private Result.Row row(Expr expr, Quantity before, Quantity after, Result.Row.Why why) {
     Shown first = showing.shown(before, Format.USUAL, expr.span());
     Format unit = before.unit().isPresent() ? Format.USUAL.with(first.unit()) : Format.USUAL;
@@ -125,24 +84,13 @@ final class WhatIfs {
     return new Result.Row(showing.label(expr, ""), first, second, factor(before, after), why);
   }
 
-  private Result.Row followed(
-      Expr expr, Quantity before, Quantity after, Map<String, Quantity> changed) {
+  private Result.Row followed(Expr expr, Quantity before, OtherValues other) {
+    Quantity after = other.of(expr);
     Result.Row.Why why =
         !isSame(before, after)
             ? Result.Row.Why.FOLLOWS
-            : hangsOn(expr, changed) ? Result.Row.Why.CANCELS : Result.Row.Why.NOT_CONTAINED;
+            : other.reach(expr) ? Result.Row.Why.CANCELS : Result.Row.Why.NOT_CONTAINED;
     return row(expr, before, after, why);
-  }
-
-  private boolean hangsOn(Expr expr, Map<String, Quantity> changed) {
-    Map<String, Entry> entries = showing.names().entries();
-    return References.in(expr).stream()
-        .flatMap(
-            name ->
-                entries.containsKey(name)
-                    ? References.of(entries.get(name).statement(), entries).stream()
-                    : Stream.of(name))
-        .anyMatch(changed::containsKey);
   }
 
   private static boolean isSame(Quantity before, Quantity after) {
