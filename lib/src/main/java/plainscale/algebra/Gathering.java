@@ -98,7 +98,7 @@ final class Gathering {
             mixed
                 ? "Bring what contains " + name + " to one side of {0}, the rest to the other."
                 : reason);
-    Rule rule = adds ? Rule.ADD_TO : Rule.SUBTRACT_FROM;
+    Rule rule = adds ? Rule.ADD_TO : mixed ? Rule.COLLECT : Rule.SUBTRACT_FROM;
     return line.then(rule, side.minus(moved), other.minus(moved), note);
   }
 

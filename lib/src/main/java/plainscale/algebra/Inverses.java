@@ -13,6 +13,7 @@ import static plainscale.quantity.ElementaryFunction.TAN;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.fraction.BigFraction;
 import plainscale.quantity.ElementaryFunction;
@@ -64,7 +65,7 @@ final class Inverses {
       String number = String.format(Locale.ROOT, "%.3g", value.getAsDouble());
       return new Turn.End(Turn.Kind.NOT_REAL, text + " would be " + number);
     }
-    String condition = inverse.branch().replace("%", board.text(applied.argument()));
+    String condition = branch(inverse, applied, value).replace("%", board.text(applied.argument()));
     String reason =
         "Take %s, the inverse of %s, of both sides of {0}."
             .formatted(inverse.function().text(), applied.function().text());
@@ -74,7 +75,31 @@ final class Inverses {
             applied.argument(),
             Application.of(inverse.function(), other),
             Line.Note.of(reason, condition));
-    return new Turn.Next(taken, List.of());
+    return new Turn.Next(taken, alternatives(line, applied, taken.right()));
+  }
+
+  private static String branch(Inverse inverse, Atom.Applied applied, OptionalDouble value) {
+    boolean acute = applied.argument().isSingle() && value.orElse(1) >= 0;
+    return applied.function() == SIN && !acute ? "-90° ≤ % ≤ 90°" : inverse.branch();
+  }
+
+  /**
+   * Of an angle that stands alone the acute one is meant. Of a multiple both angles may be acute,
+   * and of a sum nothing is known.
+   */
+  private List<Turn.Alternative> alternatives(Line line, Atom.Applied applied, Sum angle) {
+    Optional<BigFraction> multiple = Angles.multiple(applied.argument(), name);
+    boolean several = multiple.map(k -> k.doubleValue() > 1).orElse(!applied.argument().isSingle());
+    if (applied.function() != SIN || !several) {
+      return List.of();
+    }
+    String text = board.text(applied.argument());
+    String same = "sin(180° - %s) = sin(%s)".formatted(multiple.isPresent() ? text : "x", multiple.isPresent() ? text : "x");
+    Line.Note note = Line.Note.of("The other angle with the same sine in {0}: " + same + ".");
+    Sum other = Angles.supplement(angle, multiple.orElse(BigFraction.ONE));
+    Line second = line.then(Rule.CHOOSE_ROOT, applied.argument(), other, note);
+    String why = multiple.isPresent() ? "This larger angle fits too, since " + same + "." : "";
+    return List.of(new Turn.Alternative(second, why));
   }
 
   /** The unknown in the exponent, or below it. */

@@ -2,6 +2,7 @@ package plainscale.algebra;
 
 import java.math.BigInteger;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.fraction.BigFraction;
 
@@ -22,6 +23,13 @@ final class Peeling {
   Turn of(Line line, Term side, Sum other) {
     Term free = side.part(atom -> !atom.contains(name)).times(side.coefficient());
     Term rest = side.part(atom -> atom.contains(name));
+    Optional<Line> doubled =
+        rest.factors().size() > 1 && !other.isZero()
+            ? new Identities(board, name).doubled(line)
+            : Optional.empty();
+    if (doubled.isPresent()) {
+      return Turn.Next.of(doubled.get());
+    }
     if (!free.isOne()) {
       return Turn.Next.of(scaled(line, free, rest, other));
     }

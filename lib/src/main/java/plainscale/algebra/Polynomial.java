@@ -1,12 +1,10 @@
 package plainscale.algebra;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.apache.commons.math3.fraction.BigFraction;
-import plainscale.quantity.ElementaryFunction;
 
 /** Several powers of the unknown, or of one function of it: taken out, or a quadratic equation. */
 final class Polynomial {
@@ -23,7 +21,7 @@ final class Polynomial {
     Sum sum = Expansion.of(zero);
     Optional<Atom> variable = variable(sum);
     if (variable.isEmpty()) {
-      return sineAndCosine(line, sum);
+      return new Waves(board, name).turn(line, sum);
     }
     NavigableMap<BigFraction, Sum> powers = powers(sum, variable.get());
     BigFraction least = powers.firstKey();
@@ -70,7 +68,7 @@ final class Polynomial {
     Line sorted = line;
     if (!line.right().isZero()) {
       Line.Note note = Line.Note.of("Bring everything in {0} to one side.");
-      sorted = line.then(Rule.SUBTRACT_FROM, sum, Sum.ZERO, note);
+      sorted = line.then(Rule.COLLECT, sum, Sum.ZERO, note);
       return Turn.Next.of(sorted);
     }
     Line.Note note =
@@ -85,40 +83,6 @@ final class Polynomial {
     boolean symbol = divisor.factors().firstKey() instanceof Atom.Symbol;
     String why = symbol ? name + " ≠ 0 is looked for." : "";
     return new Turn.Next(next, List.of(new Turn.Alternative(zero, why)));
-  }
-
-  /** a sin(x) + b cos(x) = 0: divided by the cosine. */
-  private Turn sineAndCosine(Line line, Sum sum) {
-    for (Term term : sum.terms()) {
-      for (Atom atom : term.factors().keySet()) {
-        boolean cosine =
-            atom instanceof Atom.Applied a
-                && a.function() == ElementaryFunction.COS
-                && a.contains(name);
-        boolean all = sum.terms().stream().allMatch(t -> t.contains(name));
-        if (cosine && all && sum.terms().size() == 2) {
-          Term divisor = Term.of(atom);
-          List<Term> over = new ArrayList<>();
-          sum.terms().forEach(t -> over.add(t.over(divisor)));
-          Sum zero = Sum.of(over);
-          boolean left = line.right().isZero();
-          Line.Note note =
-              Line.Note.of(
-                  "Divide both sides of {0} by " + board.text(divisor) + ".",
-                  board.notZero(divisor));
-          Line next =
-              left
-                  ? line.then(Rule.DIVIDE_BY, zero, Sum.ZERO, note)
-                  : line.then(
-                      Rule.SUBTRACT_FROM,
-                      sum,
-                      Sum.ZERO,
-                      Line.Note.of("Bring everything in {0} to one side."));
-          return Turn.Next.of(next);
-        }
-      }
-    }
-    return Isolation.stuck();
   }
 
   private Turn quadratic(Line line, Atom variable, NavigableMap<BigFraction, Sum> powers) {
