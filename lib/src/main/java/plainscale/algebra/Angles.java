@@ -1,11 +1,13 @@
 package plainscale.algebra;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.fraction.BigFraction;
 import plainscale.notation.Expr;
 import plainscale.notation.Printer;
 import plainscale.notation.Span;
+import plainscale.quantity.ElementaryFunction;
 import plainscale.units.UnitOfMeasure;
 import plainscale.units.UnitParser;
 
@@ -27,6 +29,26 @@ final class Angles {
 
   private static Sum number(Sum angle) {
     return Sum.of(Term.number(angle.asTerm().coefficient()));
+  }
+
+  /** Whether a function of an angle has the name in a sum with nothing but a number before it. */
+  static boolean isAngle(List<Line> lines, String name) {
+    return lines.stream().anyMatch(line -> isIn(line.left(), name) || isIn(line.right(), name));
+  }
+
+  private static boolean isIn(Sum sum, String name) {
+    return sum.terms().stream()
+        .flatMap(term -> term.factors().keySet().stream())
+        .anyMatch(atom -> isIn(atom, name));
+  }
+
+  private static boolean isIn(Atom atom, String name) {
+    if (atom instanceof Atom.Group group) {
+      return isIn(group.sum(), name);
+    }
+    return atom instanceof Atom.Applied a
+        && a.function().takes() == ElementaryFunction.Takes.ANGLE
+        && a.argument().terms().stream().anyMatch(t -> multiple(Sum.of(t), name).isPresent());
   }
 
   /** 180° − x, with the degrees written so that a division by the multiple leaves one number. */

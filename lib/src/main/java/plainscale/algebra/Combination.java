@@ -1,5 +1,8 @@
 package plainscale.algebra;
 
+import static plainscale.quantity.ElementaryFunction.COS;
+import static plainscale.quantity.ElementaryFunction.SIN;
+
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -76,6 +79,9 @@ final class Combination {
     Term a = part(first);
     Term b = part(second);
     List<Line> from = List.of(first, second);
+    if (a.equals(b) && isCotangent(first, second) && !isCotangent(second, first)) {
+      return products(second, first);
+    }
     if (a.equals(b)) {
       String condition = board.notZero(second.left().asTerm());
       Line.Note note = Line.Note.of("Divide {0} by {1}: " + name + " cancels.", condition);
@@ -98,6 +104,24 @@ final class Combination {
               note));
     }
     return Optional.empty();
+  }
+
+  /** Whether a division would give a cosine over a sine, and the other way round the tangent. */
+  private static boolean isCotangent(Line first, Line second) {
+    return isCotangent(first.left().over(second.left()))
+        || isCotangent(first.right().over(second.right()));
+  }
+
+  private static boolean isCotangent(Sum quotient) {
+    Term term = quotient.asTerm();
+    return term.factors().keySet().stream()
+        .anyMatch(
+            atom ->
+                atom instanceof Atom.Applied sine
+                    && sine.function() == SIN
+                    && term.exponent(sine).equals(BigFraction.MINUS_ONE)
+                    && term.exponent(new Atom.Applied(COS, sine.argument()))
+                        .equals(BigFraction.ONE));
   }
 
   /** What contains the name, all on the left. */

@@ -62,6 +62,25 @@ final class Identities {
     return sum;
   }
 
+  /** Sine over cosine is the tangent, in an answer also inside functions. */
+  static Optional<Line> tangentInside(Board board, String name, Line line) {
+    Identities identities = new Identities(board, name);
+    return identities.applied(line, identities::inside, "sin(%)/cos(%) = tan(%)");
+  }
+
+  private Sum inside(Sum sum) {
+    Sum result = tangent(sum);
+    for (Term term : sum.terms()) {
+      for (Atom atom : term.factors().keySet()) {
+        if (atom instanceof Atom.Applied a && !inside(a.argument()).equals(a.argument())) {
+          Sum inner = Application.of(a.function(), inside(a.argument()));
+          result = Replacement.in(result, Term.of(atom), inner);
+        }
+      }
+    }
+    return result;
+  }
+
   /** Sine over cosine is the tangent. */
   static Optional<Line> tangent(Board board, String name, Line line) {
     return new Identities(board, name).quotient(line);

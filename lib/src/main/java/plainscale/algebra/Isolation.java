@@ -34,7 +34,7 @@ final class Isolation {
     Path withTangent(Board board) {
       List<Line> all = new ArrayList<>(lines);
       for (String angle : isDone() ? last().right().names() : Set.<String>of()) {
-        Identities.tangent(board, angle, all.get(all.size() - 1)).ifPresent(all::add);
+        Identities.tangentInside(board, angle, all.get(all.size() - 1)).ifPresent(all::add);
         Identities.one(board, angle, all.get(all.size() - 1)).ifPresent(all::add);
       }
       return new Path(all, end, alternatives);

@@ -34,7 +34,7 @@ final class Peeling {
       return Turn.Next.of(scaled(line, free, rest, other));
     }
     if (rest.factors().size() > 1) {
-      return gathering.product(line, rest, other);
+      return gathering.product(line, other);
     }
     Atom atom = rest.factors().firstKey();
     BigFraction exponent = rest.exponent(atom);
@@ -129,9 +129,8 @@ final class Peeling {
       return new Turn.Next(taken, List.of(new Turn.Alternative(left, "")));
     }
     boolean first = plus.getAsDouble() > 0;
-    String negative = name + " would be negative.";
-    return new Turn.Next(
-        first ? taken : left, List.of(new Turn.Alternative(first ? left : taken, negative)));
+    Turn.Alternative other = Turn.Alternative.negative(first ? left : taken, name);
+    return new Turn.Next(first ? taken : left, List.of(other));
   }
 
   /** The value of the unknown, where it follows from values. */

@@ -62,27 +62,27 @@ final class Polynomial {
   }
 
   /** Every term contains the unknown: zero is one root, and the others follow by division. */
-  private Turn withoutZero(Line line, Sum sum, Term divisor) {
-    Sum left = Expansion.of(Sum.of(sum.terms().stream().map(t -> t.over(divisor)).toList()));
-    String text = board.text(divisor);
-    Line sorted = line;
+  private Turn withoutZero(Line line, Sum sum, Term root) {
     if (!line.right().isZero()) {
       Line.Note note = Line.Note.of("Bring everything in {0} to one side.");
-      sorted = line.then(Rule.COLLECT, sum, Sum.ZERO, note);
-      return Turn.Next.of(sorted);
+      return Turn.Next.of(line.then(Rule.COLLECT, sum, Sum.ZERO, note));
     }
-    Line.Note note =
-        Line.Note.of("Divide both sides of {0} by " + text + ".", board.notZero(divisor));
-    Line next = sorted.then(Rule.DIVIDE_BY, left, Sum.ZERO, note);
-    Line zero =
-        sorted.then(
-            Rule.CHOOSE_ROOT,
-            Sum.of(Term.of(divisor.factors().firstKey())),
-            Sum.ZERO,
-            Line.Note.of(text + " could be zero."));
-    boolean symbol = divisor.factors().firstKey() instanceof Atom.Symbol;
-    String why = symbol ? name + " ≠ 0 is looked for." : "";
+    Term divisor = root.times(knownFactor(sum));
+    Sum left = Expansion.of(Sum.of(sum.terms().stream().map(t -> t.over(divisor)).toList()));
+    String reason = "Divide both sides of {0} by " + board.text(divisor) + ".";
+    Line.Note note = Line.Note.of(reason, board.notZero(divisor));
+    Line next = line.then(Rule.DIVIDE_BY, left, Sum.ZERO, note);
+    Atom atom = root.factors().firstKey();
+    Line.Note may = Line.Note.of(board.text(root) + " could be zero.");
+    Line zero = line.then(Rule.CHOOSE_ROOT, Sum.of(Term.of(atom)), Sum.ZERO, may);
+    String why = atom instanceof Atom.Symbol ? name + " ≠ 0 is looked for." : "";
     return new Turn.Next(next, List.of(new Turn.Alternative(zero, why)));
+  }
+
+  /** What stands in every term above the line and does not contain the unknown. */
+  private Term knownFactor(Sum sum) {
+    Term common = sum.terms().stream().reduce(Term::common).orElse(Term.ONE);
+    return common.part(atom -> !atom.contains(name) && common.exponent(atom).doubleValue() > 0);
   }
 
   private Turn quadratic(Line line, Atom variable, NavigableMap<BigFraction, Sum> powers) {

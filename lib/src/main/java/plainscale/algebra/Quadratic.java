@@ -46,10 +46,9 @@ final class Quadratic {
       return new Turn.Next(first(problem, ""), List.of(other));
     }
     String positive = text + " ≥ 0";
-    String why = text + " would be negative.";
     Line taken = plus > 0 ? first(problem, positive) : second(problem, positive);
     Line left = plus > 0 ? second(problem, "") : first(problem, "");
-    return new Turn.Next(taken, List.of(new Turn.Alternative(left, why)));
+    return new Turn.Next(taken, List.of(Turn.Alternative.negative(left, text)));
   }
 
   private Line first(Problem problem, String condition) {

@@ -65,9 +65,10 @@ final class StepCheck {
           a.left().times(b.right()).near(a.right().times(b.left()))
               || a.left().times(b.left()).near(a.right().times(b.right()));
       case ADD_TO, SUBTRACT_FROM, COLLECT -> sameSize(a.difference(), b.difference());
-      case ADD_EQUATIONS -> sameSize(a.difference(), b.difference().plus(s.get(1).difference()));
+      case ADD_EQUATIONS -> added(a, b, s.get(1));
       case SQUARE_AND_ADD ->
-          sameSize(a.difference(), b.squares().difference().plus(s.get(1).squares().difference()));
+          added(a, b.squares(), s.get(1).squares())
+              || added(a, b.squares(), s.get(1).squares().swapped());
       case SUBTRACT_EQUATIONS ->
           sameSize(a.difference(), b.difference().minus(s.get(1).difference()));
       case DIVIDE_EQUATIONS -> sameRatio(a, b, s.get(1).swapped());
@@ -83,6 +84,10 @@ final class StepCheck {
 
   private static boolean sameSize(Approximate a, Approximate b) {
     return a.near(b) || a.near(b.negate());
+  }
+
+  private static boolean added(Sides a, Sides b, Sides c) {
+    return sameSize(a.difference(), b.difference().plus(c.difference()));
   }
 
   private static boolean sameRatio(Sides a, Sides b, Sides c) {
