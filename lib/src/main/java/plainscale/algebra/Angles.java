@@ -55,10 +55,7 @@ final class Angles {
   static Sum supplement(Sum angle, BigFraction multiple) {
     BigFraction part = STRAIGHT.divide(multiple);
     boolean whole = part.getDenominator().bitLength() == 1;
-    Sum straight =
-        whole
-            ? degrees(part).times(Sum.of(Term.number(multiple)))
-            : degrees(STRAIGHT);
+    Sum straight = whole ? degrees(part).times(Sum.of(Term.number(multiple))) : degrees(STRAIGHT);
     return straight.minus(angle);
   }
 

@@ -85,9 +85,7 @@ final class Choice {
     this.hasValues = given.stream().allMatch(name -> board.known().value(name).isPresent());
     this.completion =
         new Completion(
-            derivation,
-            Check.used(derivation),
-            name -> hasValues || board.known().isKnown(name));
+            derivation, Check.used(derivation), name -> hasValues || board.known().isKnown(name));
   }
 
   /** What is left, best first; nothing if no root is real and fits. */
@@ -109,9 +107,9 @@ final class Choice {
   private List<Integer> first(List<Integer> fitting, List<Verdict> verdicts) {
     Set<Flaw> nothing = EnumSet.of(Flaw.NOTHING);
     List<Integer> open = fitting.stream().filter(i -> candidates.get(i).isOpen()).toList();
-    List<Integer> negative =
-        fitting.stream().filter(i -> candidates.get(i).onlyBySign()).toList();
-    if (without(nothing, open, verdicts).isEmpty() && !without(nothing, negative, verdicts).isEmpty()) {
+    List<Integer> negative = fitting.stream().filter(i -> candidates.get(i).onlyBySign()).toList();
+    if (without(nothing, open, verdicts).isEmpty()
+        && !without(nothing, negative, verdicts).isEmpty()) {
       return without(nothing, negative, verdicts);
     }
     return open.isEmpty() ? fitting.stream().limit(1).toList() : open;
@@ -131,7 +129,7 @@ final class Choice {
   private Candidate told(Candidate candidate, Verdict verdict) {
     String zero = String.join(" and ", new TreeSet<>(verdict.zero()));
     return verdict.flaws().stream()
-        .filter(flaw -> candidate.isOpen() || FALSE.contains(flaw))
+        .filter(flaw -> candidate.isOpen() || candidate.onlyBySign() || FALSE.contains(flaw))
         .findFirst()
         .map(flaw -> candidate.because(flaw.why.formatted(derivation.unknown(), zero)))
         .orElse(candidate);
@@ -155,7 +153,8 @@ final class Choice {
 
   private List<Tried> tried(int point) {
     Map<String, Double> values = new HashMap<>();
-    given.forEach(n -> values.put(n, board.known().value(n).orElseGet(() -> points.value(n, point))));
+    given.forEach(
+        n -> values.put(n, board.known().value(n).orElseGet(() -> points.value(n, point))));
     return candidates.stream().map(candidate -> tried(candidate, values, point)).toList();
   }
 

@@ -5,7 +5,6 @@ import static plainscale.quantity.ElementaryFunction.SIN;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.apache.commons.math3.fraction.BigFraction;
@@ -14,7 +13,7 @@ import org.apache.commons.math3.fraction.BigFraction;
 final class Combination {
   private final Board board;
   private final String name;
-  private final Map<Line, Line> arranged = new IdentityHashMap<>();
+  private final IdentityHashMap<Line, Line> arranged = new IdentityHashMap<>();
 
   Combination(Board board, String name) {
     this.board = board;
@@ -42,7 +41,13 @@ final class Combination {
     boolean once = line.left().contains(name) != line.right().contains(name);
     Sum side = line.side(name);
     long terms = side.terms().stream().filter(term -> term.contains(name)).count();
-    return once && terms == 1 && !side.isSingle() && new Gathering(board, name).oneSide(line, side, line.opposite(side)) instanceof Turn.Next next ? next.line() : line;
+    return once
+            && terms == 1
+            && !side.isSingle()
+            && new Gathering(board, name).oneSide(line, side, line.opposite(side))
+                instanceof Turn.Next next
+        ? next.line()
+        : line;
   }
 
   /** The same expression stands alone in both. */

@@ -31,14 +31,16 @@ final class Identities {
   /** The sine of twice an angle in the place of a product of its sine and its cosine. */
   Optional<Line> doubled(Line line) {
     Sum sum = line.side(name);
-    boolean even = sum.terms().stream().allMatch(t -> Rationals.isEven(t.coefficient().getNumerator()));
+    boolean even =
+        sum.terms().stream().allMatch(t -> Rationals.isEven(t.coefficient().getNumerator()));
     String text = even ? "2 sin(%) cos(%) = sin(2 %)" : "sin(%) cos(%) = sin(2 %)/2";
     return applied(line, this::doubled, text);
   }
 
   /** One, in an answer, for the sum of the squares of a sine and a cosine. */
   static Optional<Line> one(Board board, String name, Line line) {
-    return new Identities(board, name).applied(line, sum -> Ones.in(sum, name), "sin(%)^2 + cos(%)^2 = 1");
+    return new Identities(board, name)
+        .applied(line, sum -> Ones.in(sum, name), "sin(%)^2 + cos(%)^2 = 1");
   }
 
   /** Tangents instead of quotients, and of the square below a line beside a tangent. */

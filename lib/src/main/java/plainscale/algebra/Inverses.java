@@ -84,22 +84,39 @@ final class Inverses {
   }
 
   /**
-   * Of an angle that stands alone the acute one is meant. Of a multiple both angles may be acute,
-   * and of a sum nothing is known.
+   * Of an angle that stands alone, or in a sum with others of a figure, the acute one is meant. Of
+   * a multiple both angles may be acute, and of a sum with an arctangent, which only stands there
+   * since two functions were joined, nothing is known.
    */
   private List<Turn.Alternative> alternatives(Line line, Atom.Applied applied, Sum angle) {
-    Optional<BigFraction> multiple = Angles.multiple(applied.argument(), name);
-    boolean several = multiple.map(k -> k.doubleValue() > 1).orElse(!applied.argument().isSingle());
-    if (applied.function() != SIN || !several) {
+    Sum argument = applied.argument();
+    Optional<BigFraction> multiple = Angles.multiple(argument, name);
+    if (applied.function() == SIN && multiple.map(k -> k.doubleValue() > 1).orElse(false)) {
+      String same = "sin(180° - %1$s) = sin(%1$s)".formatted(board.text(argument));
+      Sum other = Angles.supplement(angle, multiple.orElseThrow());
+      String why = "This larger angle fits too, since " + same + ".";
+      return List.of(new Turn.Alternative(other(line, argument, other, same), why));
+    }
+    if (!isJoined(argument)) {
       return List.of();
     }
-    String text = board.text(applied.argument());
-    String same = "sin(180° - %s) = sin(%s)".formatted(multiple.isPresent() ? text : "x", multiple.isPresent() ? text : "x");
-    Line.Note note = Line.Note.of("The other angle with the same sine in {0}: " + same + ".");
-    Sum other = Angles.supplement(angle, multiple.orElse(BigFraction.ONE));
-    Line second = line.then(Rule.CHOOSE_ROOT, applied.argument(), other, note);
-    String why = multiple.isPresent() ? "This larger angle fits too, since " + same + "." : "";
-    return List.of(new Turn.Alternative(second, why));
+    Line second =
+        applied.function() == SIN
+            ? other(
+                line, argument, Angles.supplement(angle, BigFraction.ONE), "sin(180° - x) = sin(x)")
+            : other(line, argument, angle.negate(), "cos(-x) = cos(x)");
+    return List.of(new Turn.Alternative(second, ""));
+  }
+
+  private static boolean isJoined(Sum argument) {
+    return argument.terms().stream()
+        .flatMap(term -> term.factors().keySet().stream())
+        .anyMatch(atom -> atom instanceof Atom.Applied a && a.function() == ATAN);
+  }
+
+  private static Line other(Line line, Sum argument, Sum angle, String same) {
+    Line.Note note = Line.Note.of("The other angle that fits {0}, since " + same + ".");
+    return line.then(Rule.CHOOSE_ROOT, argument, angle, note);
   }
 
   /** The unknown in the exponent, or below it. */

@@ -12,10 +12,10 @@ import org.apache.commons.math3.exception.MathIllegalStateException;
  * Roots by numbers. The two sides are compared on a fixed set of values of the unknown: zero, eight
  * values in each decade from 10⁻¹⁵ to 10¹⁵ in SI units, both signs, and each degree of two turns if
  * the unknown stands in an angle. Between two neighbours at which the difference changes sign,
- * Brent's method finds the root. Where the sides stop having values, as the root of a negative number
- * has none, the edge is looked for by halving and counts as one of the values. A root at which the
- * sides touch without crossing is found only if it is one of the values, and of two roots between
- * neighbours neither is.
+ * Brent's method finds the root. Where the sides stop having values, as the root of a negative
+ * number has none, the edge is looked for by halving and counts as one of the values. A root at
+ * which the sides touch without crossing is found only if it is one of the values, and of two roots
+ * between neighbours neither is.
  */
 public final class Numerically {
   private static final int DECADES = 15;

@@ -26,9 +26,7 @@ final class Ones {
     for (Map.Entry<Atom, BigFraction> factor : term.factors().entrySet()) {
       boolean opens = factor.getKey() instanceof Atom.Group && factor.getKey().contains(name);
       Sum base =
-          opens
-              ? in(((Atom.Group) factor.getKey()).sum(), name)
-              : Sum.of(Term.of(factor.getKey()));
+          opens ? in(((Atom.Group) factor.getKey()).sum(), name) : Sum.of(Term.of(factor.getKey()));
       product = product.times(base.power(factor.getValue()));
     }
     return product;

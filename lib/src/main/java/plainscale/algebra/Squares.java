@@ -46,8 +46,7 @@ final class Squares {
   Optional<Line> of(Line first, Line second) {
     Optional<Leg> a = leg(first);
     Optional<Leg> b = a.flatMap(leg -> leg(second));
-    return b.filter(leg -> leg.goesWith(a.orElseThrow()))
-        .map(leg -> joined(a.orElseThrow(), leg));
+    return b.filter(leg -> leg.goesWith(a.orElseThrow())).map(leg -> joined(a.orElseThrow(), leg));
   }
 
   private Optional<Leg> leg(Line line) {

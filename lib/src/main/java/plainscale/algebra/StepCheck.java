@@ -59,8 +59,7 @@ final class StepCheck {
     Sides b = s.get(0);
     return switch (rule) {
       case SUBSTITUTE -> a.nearlySame(b) || a.nearlySame(b.swapped());
-      case FACTOR_OUT, EXPAND, IDENTITY, SWAP_SIDES ->
-          a.same(b) || a.same(b.swapped());
+      case FACTOR_OUT, EXPAND, IDENTITY, SWAP_SIDES -> a.same(b) || a.same(b.swapped());
       case MULTIPLY_BY, DIVIDE_BY ->
           a.left().times(b.right()).near(a.right().times(b.left()))
               || a.left().times(b.left()).near(a.right().times(b.right()));

@@ -105,23 +105,31 @@ final class Waves {
     }
     Sum squares = parts.sine().power(BigFraction.TWO).plus(parts.cosine().power(BigFraction.TWO));
     Board.Bare size = board.withoutBars(Expansion.of(squares).power(BigFraction.ONE_HALF));
-    Sum joined = size.sum().times(Application.of(SIN, parts.angle().plus(shift(parts))));
+    Sum joined = size.sum().times(one(parts));
     String reason = "In {0}, " + board.text(functions) + " = " + board.text(joined) + ".";
     Line.Note note = Line.Note.of(reason, condition(parts, size));
     return Turn.Next.of(line.then(Rule.IDENTITY, joined, parts.rest(), note));
   }
 
-  private Sum shift(Parts parts) {
+  /** A sine, or, if that is written shorter, a cosine. */
+  private Sum one(Parts parts) {
     Sum tangent = parts.cosine().over(parts.sine());
-    return board.sign(parts.cosine()) < 0
-        ? Application.of(ATAN, tangent.negate()).negate()
-        : Application.of(ATAN, tangent);
+    boolean negative = board.sign(parts.cosine()) < 0;
+    Sum shift = Application.of(ATAN, negative ? tangent.negate() : tangent);
+    Sum other = Application.of(ATAN, tangent.power(BigFraction.MINUS_ONE));
+    boolean cosine =
+        board.sign(parts.cosine()) > 0 && board.text(other).length() < board.text(shift).length();
+    return cosine
+        ? Application.of(COS, parts.angle().minus(other))
+        : Application.of(SIN, negative ? parts.angle().minus(shift) : parts.angle().plus(shift));
   }
 
   private String condition(Parts parts, Board.Bare size) {
-    boolean certain = board.value(parts.sine()).isPresent() || parts.sine().names().isEmpty();
-    String positive = certain ? "" : board.text(parts.sine()) + " > 0";
-    boolean both = !certain && !size.assumed().isEmpty();
-    return certain ? size.condition() : positive + (both ? ", " : "") + size.condition();
+    if (board.value(parts.sine()).isPresent()) {
+      return size.condition();
+    }
+    String positive = board.text(parts.sine()) + " > 0";
+    boolean more = !parts.sine().names().containsAll(size.assumed());
+    return positive + (more ? ", " + size.condition() : "");
   }
 }
