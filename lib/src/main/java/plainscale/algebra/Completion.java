@@ -45,7 +45,12 @@ final class Completion {
   }
 
   /** Whether the relations hold with these values and what follows from them. */
-  Optional<Boolean> complete(Map<String, Double> start, int number) {
+  private Optional<Boolean> complete(Map<String, Double> start, int number) {
+    return completed(start, number).map(this::holds);
+  }
+
+  /** The values of all names: these, and what follows from them. */
+  Optional<Map<String, Double>> completed(Map<String, Double> start, int number) {
     Map<String, Double> values = new HashMap<>(start);
     for (String name = missing(values); !name.isEmpty(); name = missing(values)) {
       Optional<Open> equation = determining(values);
@@ -60,7 +65,17 @@ final class Completion {
         values.put(next, root.get());
       }
     }
-    return Optional.of(relations.stream().allMatch(r -> holds(r, values)));
+    return Optional.of(values);
+  }
+
+  /** Whether the relations hold. */
+  boolean holds(Map<String, Double> values) {
+    return relations.stream().allMatch(r -> holds(r, values));
+  }
+
+  /** All names of the relations. */
+  Set<String> names() {
+    return names;
   }
 
   private static boolean holds(Equation equation, Map<String, Double> values) {
