@@ -104,6 +104,9 @@ class NotationLanguageTest {
     "'\\Delta', Δ",
     "'givne', ''",
     "'contr', contrast",
+    "'comp', compare",
+    "'pai', pairs",
+    "'forces on ball: weight w do', down",
     "'w = N_', N_A",
     "'w = sq', sqrt",
     "'given x = 3 m', m",
@@ -133,9 +136,17 @@ class NotationLanguageTest {
 
   @ParameterizedTest
   @CsvSource({
-    "k_e, 'constant of Coulomb'", "kg, kilogram", "sqrt, 'any quantity'",
-        "contrast, 'Example: contrast'",
-    "inch, '1 inch = 0.0254 m'", "m, 'mass of a ball'", "theta, 'no value'", "c, '(exact)'",
+    "k_e, 'constant of Coulomb'",
+    "kg, kilogram",
+    "sqrt, 'any quantity'",
+    "contrast, 'Example: contrast'",
+    "pairs, 'action and reaction'",
+    "along, anticlockwise",
+    "forces, 'whether they balance'",
+    "inch, '1 inch = 0.0254 m'",
+    "m, 'mass of a ball'",
+    "theta, 'no value'",
+    "c, '(exact)'",
   })
   void inspectionSaysWhatAWordIs(String word, String part) {
     run("a", "given m = 2.70 g \"mass of a ball\"\nθ = asin(2)");
@@ -164,7 +175,8 @@ class NotationLanguageTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"x = (1 + 2", "x =", "x = 3 *", "contrast 2 with", "given m ="})
+  @ValueSource(
+      strings = {"x = (1 + 2", "x =", "x = 3 *", "contrast 2 with", "given m =", "forces on ball:"})
   void anOpenBracketOrAnOperatorAtTheEndAsksForMore(String code) {
     assertEquals(
         new Completeness(Completeness.Status.INCOMPLETE, "  "), language.completeness(code));

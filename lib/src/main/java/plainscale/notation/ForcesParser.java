@@ -48,21 +48,25 @@ final class ForcesParser {
       throw tokens.unexpected("“on” and the body belong here, as in: " + EXAMPLE);
     }
     Statement.Option body = text("the name of the body belongs here, as in: " + EXAMPLE);
+    int more = 0;
+    while (tokens.peek(more).type() == Token.Type.NAME) {
+      more++;
+    }
+    if (more > 0 && tokens.peek(more).is(":")) {
+      throw severalWords(body.span().to(tokens.peek(more - 1).span()));
+    }
     if (!tokens.accept(":")) {
-      throw withoutColon(body);
+      throw tokens.fault(
+          "After the body comes a colon.", tokens.peek().span(), "on \"" + body.text() + "\": …");
     }
     return body;
   }
 
-  private ProblemException withoutColon(Statement.Option body) {
-    Token next = tokens.peek();
-    return next.type() == Token.Type.NAME && tokens.peek(1).is(":")
-        ? tokens.fault(
-            "A name of several words stands in quotation marks.",
-            body.span().to(next.span()),
-            "\"" + tokens.text(body.span().to(next.span())) + "\":")
-        : tokens.fault(
-            "After the body comes a colon.", next.span(), "on \"" + body.text() + "\": …");
+  private ProblemException severalWords(Span words) {
+    return tokens.fault(
+        "A name of several words stands in quotation marks.",
+        words,
+        "\"" + tokens.text(words) + "\"");
   }
 
   /** A word, or a text in quotation marks that is not empty. */
@@ -74,6 +78,17 @@ final class ForcesParser {
       throw tokens.unexpected(wanted);
     }
     return new Statement.Option(tokens.next().span(), text);
+  }
+
+  /** A body; its name may be a word if it is one only. */
+  private Statement.Option body(String wanted) {
+    boolean word = tokens.peek().type() == Token.Type.NAME;
+    Statement.Option body = text(wanted);
+    Token next = tokens.peek();
+    if (word && next.type() == Token.Type.NAME && !Keywords.ENDS_FORMULA.contains(next.text())) {
+      throw severalWords(body.span().to(next.span()));
+    }
+    return body;
   }
 
   /** {@code weight m g_n down by "Earth", thread T along 90° − θ by "hook"}. */
@@ -148,7 +163,7 @@ final class ForcesParser {
 
   private @Nullable String agent() {
     return tokens.acceptWord("by")
-        ? text("what exerts the force belongs here, as in: by \"Earth\"").text()
+        ? body("what exerts the force belongs here, as in: by \"Earth\"").text()
         : null;
   }
 
@@ -168,7 +183,7 @@ final class ForcesParser {
       return bodies;
     }
     do {
-      Statement.Option body = text("the name of a body belongs here, as in: pairs \"left ball\"");
+      Statement.Option body = body("the name of a body belongs here, as in: pairs \"left ball\"");
       if (bodies.stream().anyMatch(b -> b.text().equals(body.text()))) {
         throw tokens.fault("This body stands here twice.", body.span(), "delete it");
       }

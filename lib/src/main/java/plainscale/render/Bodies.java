@@ -6,6 +6,7 @@ import java.util.Set;
 
 /** Bodies in sentences. */
 final class Bodies {
+  private static final Set<String> ARTICLES = Set.of("the ", "a ", "an ", "my ");
   private static final Set<String> HEAVENLY = Set.of("Earth", "Moon", "Sun");
 
   private Bodies() {}
@@ -22,9 +23,8 @@ final class Bodies {
    * With an article: “the left ball”, “the Earth”; what has one, or is a person’s name, as it is.
    */
   static String the(String body) {
-    String first = body.split("\\s", 2)[0].toLowerCase(Locale.ROOT);
-    boolean articled =
-        first.equals("the") || first.equals("a") || first.equals("an") || first.equals("my");
+    String first = body.replaceFirst("\\s.*", " ").toLowerCase(Locale.ROOT);
+    boolean articled = ARTICLES.contains(first);
     boolean proper = Character.isUpperCase(body.codePointAt(0)) && !HEAVENLY.contains(body);
     return articled || proper ? body : "the " + body;
   }

@@ -20,12 +20,13 @@ record SheetNames(Map<String, Entry> entries, Constants constants) implements Na
 
   @Override
   public boolean isQuantity(String name) {
-    return entries.containsKey(name) || constants.has(name);
+    return isDefined(name) || constants.has(name);
   }
 
   @Override
   public boolean isDefined(String name) {
-    return entries.containsKey(name);
+    Entry entry = entries.get(name);
+    return entry != null && entry.isQuantity();
   }
 
   @Override

@@ -119,6 +119,25 @@ final class Samples {
         solve push for F with answer
         say "With {push} in {steps of F} steps: {equation 1 of F} & <more>."
         """);
+    CELLS.put(
+        "forces",
+        """
+        w = m g_n
+        forces on "left < ball": weight w down by "Earth", pull w along 90° - θ by "hook & eye"
+        forces on ball: push 2*w left by "left < ball", "odd $x$" -w up with missing
+        forces on book: weight 5.0 [N] down by Earth, support 5.0 [N] up by table
+        pairs
+        """);
+    CELLS.put(
+        "cases",
+        """
+        relation pull: F = m g_n sin(θ)
+        solve pull for F with answer
+        forces on "left < ball": weight m g_n down by "Earth", pull F up by hand
+        forces on hand: pull F down by "left < ball", weight n/12 [N] down by Earth
+        what if pull: F = 2*m g_n
+        compare "a < b" with "$x$": m = 3*m, n = 6 with "none": pull: F^3 = -m d show F in mN, n/d
+        """);
     CELLS.put("choices", "locale SI\nscale long\norders floor\ndigits spaced");
     CELLS.put(
         "locale", "locale de\nshow 1234.5 [kg] in words\nv = 0.5 [m/s] 3\ncontrast d with 3 [m]");
@@ -137,6 +156,11 @@ final class Samples {
       CELLS.put(
           "description " + hostile, "x = 1e12 \"" + text + "\"\nshow x in words \"" + text + "\"");
       CELLS.put("title " + hostile, "y = 3 \"" + text + "\"\ncontrast y with 5e9 \"" + text + "\"");
+      CELLS.put(
+          "forces " + hostile,
+          "forces on \"" + text + "\": \"" + text + "\" 3 [N] up by \"" + text + "\"\npairs");
+      CELLS.put(
+          "case " + hostile, "compare \"" + text + "\" with \"other" + text + "\": m = 2*m show m");
       CELLS.put("sentence " + hostile, "say \"" + braces + "\"");
       CELLS.put("source " + hostile, "1 + (" + hostile);
     }
