@@ -126,10 +126,12 @@ final class Choice {
         .toList();
   }
 
+  /** A reason that is stronger than the sign, and not that the numbers refuse it, stays. */
   private Candidate told(Candidate candidate, Verdict verdict) {
+    boolean has = !candidate.isOpen() && !candidate.onlyBySign();
     String zero = String.join(" and ", new TreeSet<>(verdict.zero()));
     return verdict.flaws().stream()
-        .filter(flaw -> candidate.isOpen() || candidate.onlyBySign() || FALSE.contains(flaw))
+        .filter(flaw -> !has || flaw == Flaw.UNREAL)
         .findFirst()
         .map(flaw -> candidate.because(flaw.why.formatted(derivation.unknown(), zero)))
         .orElse(candidate);

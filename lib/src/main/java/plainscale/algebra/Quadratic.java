@@ -65,14 +65,7 @@ final class Quadratic {
   }
 
   private Line first(Problem problem, String condition) {
-    Polynomial.Coefficients k = problem.k();
-    String reason =
-        "{0} is quadratic in %s: coefficients %s, %s and %s. The root with + is written."
-            .formatted(
-                board.text(problem.variable()),
-                board.text(k.a()),
-                board.text(k.b()),
-                board.text(k.c()));
+    String reason = reason(problem, "+");
     return problem
         .line()
         .then(
@@ -83,10 +76,21 @@ final class Quadratic {
   }
 
   private Line second(Problem problem, String condition) {
-    String reason = "The other root of {0}, with − before the square root.";
+    String reason = reason(problem, "−");
     return problem
         .line()
         .then(
             Rule.CHOOSE_ROOT, problem.variable(), problem.minus(), Line.Note.of(reason, condition));
+  }
+
+  private String reason(Problem problem, String sign) {
+    Polynomial.Coefficients k = problem.k();
+    return "{0} is quadratic in %s: coefficients %s, %s and %s. The root with %s is written."
+        .formatted(
+            board.text(problem.variable()),
+            board.text(k.a()),
+            board.text(k.b()),
+            board.text(k.c()),
+            sign);
   }
 }

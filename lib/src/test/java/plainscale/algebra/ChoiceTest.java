@@ -80,10 +80,18 @@ class ChoiceTest {
     assertEquals("asin(x_r g_n/v^2)/2", answer(derivation));
     assertEquals(4, derivation.steps().size(), Systems.text(derivation));
     String other = "90° - asin(x_r g_n/v^2)/2";
-    String why = ": This larger angle fits too, since sin(180° - 2*θ) = sin(2*θ).";
+    String why = ": since sin(180° - 2*θ) = sin(2*θ), this larger angle fits too.";
     assertEquals(List.of(other + why), others(derivation));
     double larger = Approximate.of(solved(derivation).rejected().get(0).root(), known).value();
     assertEquals(5.0, 100 * Math.sin(2 * larger) / 9.81, 1e-12);
+  }
+
+  @Test
+  void aResultantIsPositive() {
+    Map<String, Double> known = Map.of("v_x", 3.0, "v_y", 4.0);
+    Derivation derivation = Systems.solve("v", known, "v_x = v cos(φ)", "v_y = v sin(φ)");
+    assertEquals("sqrt(v_x^2 + v_y^2)", answer(derivation));
+    assertEquals(List.of("-sqrt(v_x^2 + v_y^2): v is positive."), others(derivation));
   }
 
   @Test
