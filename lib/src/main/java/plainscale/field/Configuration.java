@@ -14,6 +14,8 @@ public final class Configuration {
   /** The most sources that are taken. */
   public static final int MOST_SOURCES = 200;
 
+  private static final double STRONGEST = 1e200;
+
   private final double constant;
   private final List<Source> sources;
   private final List<String> remarks;
@@ -27,6 +29,7 @@ public final class Configuration {
   /** The sum of sources, of which there may be {@link #MOST_SOURCES}. */
   public static Configuration of(double constant, List<? extends Source> sources) {
     Checks.finite(constant, "The constant of a field");
+    sources.forEach(source -> checkSize(constant * source.amount(), source));
     if (sources.size() > MOST_SOURCES) {
       throw new IllegalArgumentException(
           sources.size()
@@ -39,6 +42,13 @@ public final class Configuration {
     sources.forEach(source -> add(source, merged, remarks));
     merged.removeIf(source -> source.amount() == 0);
     return new Configuration(constant, merged, remarks);
+  }
+
+  private static void checkSize(double strength, Source source) {
+    if (!(Math.abs(strength) <= STRONGEST)) {
+      throw new IllegalArgumentException(
+          "The amount " + source.amount() + " of a " + source.name() + " is too large to compute.");
+    }
   }
 
   private static void add(Source source, List<Source> merged, List<String> remarks) {

@@ -86,7 +86,7 @@ public final class Contouring {
   }
 
   private boolean isMiddleAbove(int column, int row) {
-    effort.spend(1);
+    effort.spend(1, grid.configuration());
     double x = (grid.x(column) + grid.x(column + 1)) / 2;
     double y = (grid.y(row) + grid.y(row + 1)) / 2;
     return grid.configuration().potential(new Vector3D(x, y, 0)) >= level;

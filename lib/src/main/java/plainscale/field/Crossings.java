@@ -12,6 +12,7 @@ final class Crossings {
   private static final double ACCURACY = 1e-7;
   private static final double PLACE = 1e-15;
   private static final int MOST_EVALUATIONS = 200;
+  private static final double BOUND = 1e6;
 
   /** Points closer than this share of a cell say nothing new and would spoil the direction. */
   private static final double NEAR = 0.02;
@@ -87,13 +88,16 @@ final class Crossings {
   }
 
   private double over(Vector3D at) {
-    effort.spend(1);
+    effort.spend(1, grid.configuration());
     return bounded(grid.configuration().potential(at) - level);
   }
 
   /** Beside a charge the potential may be infinite, which a search for a root cannot use. */
   private double bounded(double difference) {
-    double bound = 1e6 * scale;
-    return Math.max(-bound, Math.min(bound, difference));
+    double bound = BOUND * scale;
+    // Where infinite ones of both signs meet it counts as below, as it does for the corners.
+    return Double.isNaN(difference)
+        ? -bound
+        : Math.max(-bound, Math.min(bound, difference));
   }
 }

@@ -17,7 +17,8 @@ public record DiscCharge(Vector3D centre, Vector3D axis, double radius, double a
     implements Source {
   private static final double FAR = 3;
   private static final int RINGS = 10;
-  private static final GaussIntegratorFactory GAUSS = new GaussIntegratorFactory();
+  private static final GaussIntegrator RULE =
+      new GaussIntegratorFactory().legendre(RINGS, 0, 1);
 
   public DiscCharge {
     Checks.finite(centre, "The centre of a disc");
@@ -54,11 +55,7 @@ public record DiscCharge(Vector3D centre, Vector3D axis, double radius, double a
   }
 
   private double farPotential(Axial seen) {
-    return 2 * Math.PI * density() * rings().integrate(r -> r / RingCharge.mean(seen, r));
-  }
-
-  private GaussIntegrator rings() {
-    return GAUSS.legendre(RINGS, 0, radius);
+    return 2 * amount * RULE.integrate(share -> share / RingCharge.mean(seen, share * radius));
   }
 
   @Override
@@ -68,13 +65,12 @@ public record DiscCharge(Vector3D centre, Vector3D axis, double radius, double a
   }
 
   private Vector3D farField(Axial seen) {
-    GaussIntegrator rule = rings();
     Vector3D sum = Vector3D.ZERO;
-    for (int i = 0; i < rule.getNumberOfPoints(); i++) {
-      double r = rule.getPoint(i);
-      sum = sum.add(rule.getWeight(i) * r, RingCharge.field(seen, r));
+    for (int i = 0; i < RULE.getNumberOfPoints(); i++) {
+      double share = RULE.getPoint(i);
+      sum = sum.add(RULE.getWeight(i) * share, RingCharge.field(seen, share * radius));
     }
-    return sum.scalarMultiply(2 * Math.PI * density());
+    return sum.scalarMultiply(2 * amount);
   }
 
   private double nearAlong(Axial seen) {

@@ -3,16 +3,16 @@ package plainscale.field;
 import java.util.function.BooleanSupplier;
 
 /**
- * What one computation may cost: a number of evaluations of the field or potential, and a question
- * whether someone wants it stopped. Not for use by several threads.
+ * What one computation may cost: a number of evaluations of one source's field or potential, and a
+ * question whether someone wants it stopped (a caller with a deadline asks the clock there). Not for use by several threads.
  */
 public final class Effort {
-  private static final long USUAL = 20_000_000;
+  private static final long USUAL = 100_000_000;
   private static final int ASK_EVERY = 1024;
 
   private final BooleanSupplier stopped;
   private long left;
-  private int sinceAsked;
+  private long sinceAsked;
 
   /** At most {@code evaluations}; {@code stopped} is asked now and then. */
   public Effort(long evaluations, BooleanSupplier stopped) {
@@ -25,10 +25,11 @@ public final class Effort {
     return new Effort(USUAL, stopped);
   }
 
-  /** Pays for that many evaluations. */
-  void spend(int evaluations) {
-    left -= evaluations;
-    sinceAsked += evaluations;
+  /** Pays for that many evaluations of a configuration. */
+  void spend(int evaluations, Configuration configuration) {
+    long cost = (long) evaluations * Math.max(1, configuration.sources().size());
+    left -= cost;
+    sinceAsked += cost;
     if (left < 0) {
       throw new Exhausted("This field takes too much computing; it was stopped.");
     }

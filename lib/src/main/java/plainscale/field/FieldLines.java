@@ -8,10 +8,16 @@ import java.util.List;
  * @param linesPerUnit lines for each unit of charge (C or kg)
  * @param lines all lines, in the direction of the field
  * @param tallies for each place where a charge meets the plane, how many lines it got
+ * @param remarks sentences on charges without lines, and on lines that are only projections
  */
 public record FieldLines(
-    double linesPerUnit, Spread spread, List<FieldLine> lines, List<Tally> tallies) {
+    double linesPerUnit,
+    Spread spread,
+    List<FieldLine> lines,
+    List<Tally> tallies,
+    List<String> remarks) {
   public FieldLines {
+    remarks = List.copyOf(remarks);
     lines = List.copyOf(lines);
     tallies = List.copyOf(tallies);
   }

@@ -79,30 +79,43 @@ public record Footprint(Vector2D from, Vector2D to, double radius, double amount
   }
 
   /**
-   * The place on its rim at a share of the way round (anticlockwise), {@code angle} giving the
-   * direction in which the round of a dot starts.
+   * The place on its rim at a share of the way round (anticlockwise). The round of a dot starts in
+   * the direction of an angle, that of a segment at the tip of its first end, so that places at
+   * (i + ½)/n lie opposite one another on both sides.
    */
   Vector2D rim(double share, double angle) {
-    double side = Vector2D.distance(from, to);
-    double around = share * (2 * side + 2 * Math.PI * radius);
+    double side = length();
     if (side == 0) {
       return turned(from, angle + 2 * Math.PI * share);
     }
-    Vector2D along = to.subtract(from);
-    double heading = Math.atan2(along.getY(), along.getX());
     double cap = Math.PI * radius;
-    if (around < side) {
-      return turned(
-          new Vector2D(1 - around / side, from, around / side, to), heading - Math.PI / 2);
-    }
-    if (around < side + cap) {
-      return turned(to, heading - Math.PI / 2 + (around - side) / radius);
-    }
-    if (around < 2 * side + cap) {
-      double back = (around - side - cap) / side;
-      return turned(new Vector2D(1 - back, to, back, from), heading + Math.PI / 2);
-    }
-    return turned(from, heading + Math.PI / 2 + (around - 2 * side - cap) / radius);
+    double around = share * 2 * (side + cap);
+    double heading = Math.atan2(to.getY() - from.getY(), to.getX() - from.getX());
+    boolean isSecondHalf = around > side + cap;
+    double past = (isSecondHalf ? around - side - cap : around) - cap / 2;
+    double forward = isSecondHalf ? heading + Math.PI : heading;
+    Vector2D first = isSecondHalf ? to : from;
+    Vector2D second = isSecondHalf ? from : to;
+    double along = Math.max(0, Math.min(1, past / side));
+    // Before the straight side the end cap turns towards it, after it away from it.
+    double turn = (past - along * side) / radius;
+    Vector2D foot = new Vector2D(1 - along, first, along, second);
+    return turned(foot, forward - Math.PI / 2 + turn);
+  }
+
+  /** How far two places on the rim are apart, where one side counts as far from the other. */
+  double apart(Vector2D one, Vector2D other) {
+    boolean isOneSide = side(one) * side(other) >= 0;
+    return Vector2D.distance(one, other) + (isOneSide ? 0 : length());
+  }
+
+  private double side(Vector2D place) {
+    return (to.getX() - from.getX()) * (place.getY() - from.getY())
+        - (to.getY() - from.getY()) * (place.getX() - from.getX());
+  }
+
+  private double length() {
+    return Vector2D.distance(from, to);
   }
 
   private Vector2D turned(Vector2D centre, double angle) {

@@ -13,6 +13,9 @@ public record Levels(double step, List<Double> values) {
    */
   private static final double SHARE_LEFT_OUT = 0.03;
 
+  /** From a round step to the next smaller one is at most this factor. */
+  private static final double FINER = 2.5;
+
   public Levels {
     Checks.positive(step, "The step between levels");
     values = List.copyOf(values);
@@ -41,6 +44,10 @@ public record Levels(double step, List<Double> values) {
     if (lowest == highest || count < 1) {
       return new Levels(1, List.of());
     }
-    return every(RoundStep.atLeast((highest - lowest) / count), lowest, highest);
+    double range = highest - lowest;
+    double coarse = RoundStep.atLeast(range / count);
+    double fine = RoundStep.atLeast(coarse / FINER);
+    boolean isFineCloser = range / fine - count < count - range / coarse;
+    return every(isFineCloser ? fine : coarse, lowest, highest);
   }
 }

@@ -1,6 +1,7 @@
 package plainscale.field;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -67,7 +68,7 @@ public final class LineMap {
     map.checkNumber();
     map.drawOut();
     map.drawIn();
-    return new FieldLines(linesPerUnit, spread, map.lines, map.tallies());
+    return new FieldLines(linesPerUnit, spread, map.lines, map.tallies(), map.remarks(frame));
   }
 
   private double beside(Footprint cut, Frame frame) {
@@ -137,7 +138,9 @@ public final class LineMap {
     for (FieldLine line : lines) {
       if (line.end().equals(here) && !seeds.isEmpty()) {
         Vector2D last = line.points().get(line.points().size() - 1);
-        seeds.remove(seeds.stream().min(Comparator.comparingDouble(last::distance)).orElseThrow());
+        seeds.remove(
+            Collections.min(
+                seeds, Comparator.comparingDouble(seed -> cuts.get(index).apart(seed, last))));
       }
     }
     return seeds;
@@ -158,6 +161,19 @@ public final class LineMap {
     }
     boolean none = Math.hypot(sum.getX(), sum.getY()) <= NO_HEADING * strength;
     return none ? 0 : Math.atan2(sum.getY(), sum.getX());
+  }
+
+  private List<String> remarks(Frame frame) {
+    List<String> remarks = new ArrayList<>();
+    for (Source source : configuration.sources()) {
+      if (source.footprints(frame).isEmpty()) {
+        remarks.add("No line starts at one " + source.name() + ": it is not cut by this plane.");
+      }
+    }
+    if (tracer.hasLeftThePlane()) {
+      remarks.add("The field points out of this plane in places; there the lines are projections.");
+    }
+    return remarks;
   }
 
   private List<FieldLines.Tally> tallies() {

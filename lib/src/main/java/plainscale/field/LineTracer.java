@@ -22,6 +22,7 @@ final class LineTracer {
   private static final double ACCURACY = 1e-8;
   private static final double LEAST_STEP = 1e-12;
   private static final double FIRST_STEP = 0.1;
+  private static final double OUT_OF_PLANE = 1e-6;
   private static final int MOST_EVALUATIONS = 20_000;
 
   /** The field at a null point, as a share of all charge over the square of the diagonal. */
@@ -32,6 +33,7 @@ final class LineTracer {
   private final List<Footprint> footprints;
   private final double weakest;
   private final Effort effort;
+  private double steepest;
 
   LineTracer(Configuration configuration, Frame frame, List<Footprint> footprints, Effort effort) {
     this.configuration = configuration;
@@ -93,8 +95,13 @@ final class LineTracer {
     return Math.hypot(field.getX(), field.getY()) / weakest - 1;
   }
 
+  /** Whether the field somewhere pointed out of the plane, so that lines are only projections. */
+  boolean hasLeftThePlane() {
+    return steepest > OUT_OF_PLANE;
+  }
+
   private Vector3D field(double x, double y) {
-    effort.spend(1);
+    effort.spend(1, configuration);
     return configuration.field(new Vector3D(x, y, 0));
   }
 
@@ -115,6 +122,7 @@ final class LineTracer {
     public void computeDerivatives(double s, double[] place, double[] slope) {
       Vector3D field = field(place[0], place[1]);
       double strength = Math.hypot(field.getX(), field.getY());
+      steepest = Math.max(steepest, Math.abs(field.getZ()) / strength);
       slope[0] = strength == 0 ? 0 : sense * field.getX() / strength;
       slope[1] = strength == 0 ? 0 : sense * field.getY() / strength;
     }

@@ -106,12 +106,12 @@ public final class Motion {
 
   /** The force on the charge, N. */
   Vector3D force(Vector3D place) {
-    effort.spend(1);
+    effort.spend(1, configuration);
     return configuration.field(place).scalarMultiply(charge.charge());
   }
 
   Moment moment(double time, double[] state) {
-    effort.spend(1);
+    effort.spend(1, configuration);
     Vector3D place = place(state);
     Vector3D velocity = velocity(state);
     double kinetic = charge.mass() * velocity.getNormSq() / 2;

@@ -5,6 +5,9 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /** A point charge: V = q/r, E = q/r² (times the constant of the field). */
 public record PointCharge(Vector3D place, double amount) implements Source {
+  /** Below it, in metres, the cube of the distance is no number any more. */
+  private static final double LEAST_DISTANCE = 1e-100;
+
   public PointCharge {
     Checks.finite(place, "The place of a point charge");
     Checks.finite(amount, "A point charge");
@@ -37,7 +40,7 @@ public record PointCharge(Vector3D place, double amount) implements Source {
 
   @Override
   public Standing standing(Vector3D at) {
-    return Vector3D.distance(place, at) == 0 ? Standing.ON_CHARGE : Standing.FREE;
+    return Vector3D.distance(place, at) < LEAST_DISTANCE ? Standing.ON_CHARGE : Standing.FREE;
   }
 
   @Override

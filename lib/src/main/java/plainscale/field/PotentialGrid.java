@@ -41,7 +41,7 @@ public final class PotentialGrid {
     }
     PotentialGrid grid = new PotentialGrid(configuration, frame, columns, rows);
     for (int row = 0; row < rows; row++) {
-      effort.spend(columns);
+      effort.spend(columns, configuration);
       grid.fill(row);
     }
     return grid;

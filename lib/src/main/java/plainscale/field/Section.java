@@ -34,7 +34,7 @@ public record Section(Vector3D from, Vector3D to, List<Sample> samples) {
     double length = Vector3D.distance(from, to);
     List<Sample> list = new ArrayList<>();
     for (int i = 0; i < samples; i++) {
-      effort.spend(2);
+      effort.spend(2, configuration);
       double s = length * i / (samples - 1);
       FieldValue value = configuration.at(from.add(s, direction));
       list.add(new Sample(s, value, along(value, direction)));

@@ -166,6 +166,16 @@ class ContouringTest {
     assertEquals(step, RoundStep.atLeast(rough));
   }
 
+  @ParameterizedTest
+  @ValueSource(ints = {3, 8, 12, 20})
+  void aboutAsManyLevelsAsAskedFor(int count) {
+    for (long seed = 0; seed < 10; seed++) {
+      PotentialGrid grid = grid(Configuration.of(Fields.K_E, Fields.random(new Random(seed), 6)));
+      int number = Levels.suited(grid, count).values().size();
+      assertTrue(number >= count / 1.7 - 1 && number <= count * 1.7 + 1, number + " for " + count);
+    }
+  }
+
   @Test
   void levelsAreWholeMultiplesOfTheStep() {
     assertEquals(List.of(-4.0, -2.0, 0.0, 2.0), Levels.every(2, -5, 3.9).values());

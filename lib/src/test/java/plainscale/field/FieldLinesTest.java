@@ -208,4 +208,48 @@ class FieldLinesTest {
         refused.getMessage());
     assertThrows(IllegalArgumentException.class, () -> map(triangle, 1e15, Spread.EQUAL_ANGLES));
   }
+
+  @Test
+  void aChargeAboveThePlaneHasNoLinesAndThatIsSaid() {
+    Source above = new PointCharge(new Vector3D(0.1, 0, 0.2), 1e-9);
+    Source in = PointCharge.at(-0.2, 0, 1e-9);
+    FieldLines map = map(Configuration.of(Fields.K_E, List.of(above, in)), 8e9, Spread.EQUAL_ANGLES);
+    assertEquals(8, map.lines().size());
+    assertEquals(
+        List.of(
+            "No line starts at one point charge: it is not cut by this plane.",
+            "The field points out of this plane in places; there the lines are projections."),
+        map.remarks());
+    assertEquals(List.of(), map(Configuration.of(Fields.K_E, List.of(in)), 8e9, Spread.EQUAL_ANGLES).remarks());
+  }
+
+  @Test
+  void oppositeLinesOfChargeAreMirrored() {
+    Source left = new LineCharge(in(-0.2, -0.3), in(-0.2, 0.3), 1e-9);
+    Source right = new LineCharge(in(0.2, 0.3), in(0.2, -0.3), -1e-9);
+    FieldLines map =
+        map(Configuration.of(Fields.K_E, List.of(left, right)), 24e9, Spread.EQUAL_ANGLES);
+    assertEquals(24, map.tallies().get(0).lines());
+    assertEquals(24, map.tallies().get(1).lines());
+    assertEquals(count(map, at(0), OUT), count(map, OUT, at(1)));
+  }
+
+  @Test
+  void placesOnARimAreOnItAndOppositeOneAnother() {
+    Footprint rim =
+        new Footprint(new Vector2D(1, 2), new Vector2D(4, 6), 0, 1).grown(0.5);
+    int number = 26;
+    Vector2D before = rim.rim(1 - 0.5 / number, 0);
+    for (int i = 0; i < number; i++) {
+      Vector2D here = rim.rim((i + 0.5) / number, 0);
+      assertEquals(0, rim.distance(here.getX(), here.getY()), 1e-12);
+      double step = (10 + Math.PI) / number;
+      assertTrue(Vector2D.distance(here, before) <= step + 1e-12, "no further than along the rim");
+      assertTrue(Vector2D.distance(here, before) > 0.8 * step, "and not much nearer");
+      Vector2D opposite = rim.rim((number - i - 0.5) / number, 0);
+      Vector2D across = opposite.subtract(here);
+      assertEquals(0, across.getX() * 3 + across.getY() * 4, 1e-12);
+      before = here;
+    }
+  }
 }

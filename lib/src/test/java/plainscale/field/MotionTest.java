@@ -248,4 +248,12 @@ class MotionTest {
         assertThrows(IllegalArgumentException.class, () -> run(one, bead, course(1, 1)))
             .getMessage());
   }
+
+  @Test
+  void whatCannotBeFollowedSaysSo() {
+    Configuration one = Fields.charges(PointCharge.at(0, 0, -1e-9));
+    TestCharge bead = new TestCharge(1e-9, 1e-6, in(0.1, 0), Vector3D.ZERO);
+    Course blind = new Course(new Frame(-0.2, -0.2, 0.2, 0.2), 2, 1e-30, false, 100);
+    assertInstanceOf(CourseEnd.NotFollowed.class, run(one, bead, blind).end());
+  }
 }

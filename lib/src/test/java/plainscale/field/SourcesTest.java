@@ -199,4 +199,18 @@ class SourcesTest {
     assertEquals(
         5.0 / 36, line.field(in(3, 1e-9)).getY() / 1e-9, 1e-6, "slope of E across the axis");
   }
+
+  /** Close to a ring its field is that of a line of charge with λ = q/2πa, to within d/a. */
+  @Test
+  void closeToARingTheFieldIsThatOfALine() {
+    RingCharge ring = new RingCharge(Vector3D.ZERO, UP, 1, 2 * Math.PI);
+    for (double d : new double[] {1e-3, 1e-6, 1e-9}) {
+      for (double angle : new double[] {0, 1, 2, 3, 4}) {
+        Vector3D off = new Vector3D(d * Math.cos(angle), 0, d * Math.sin(angle));
+        Vector3D expected = off.scalarMultiply(2 / (d * d));
+        // The place itself is rounded to 1e-16, of which 1e-16/d is seen in the field.
+        assertClose(expected, ring.field(in(1, 0).add(off)), 10 * d + 1e-15 / d, d + " " + angle);
+      }
+    }
+  }
 }
