@@ -96,8 +96,6 @@ final class Crossings {
   private double bounded(double difference) {
     double bound = BOUND * scale;
     // Where infinite ones of both signs meet it counts as below, as it does for the corners.
-    return Double.isNaN(difference)
-        ? -bound
-        : Math.max(-bound, Math.min(bound, difference));
+    return Double.isNaN(difference) ? -bound : Math.max(-bound, Math.min(bound, difference));
   }
 }

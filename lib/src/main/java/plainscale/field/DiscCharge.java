@@ -17,8 +17,7 @@ public record DiscCharge(Vector3D centre, Vector3D axis, double radius, double a
     implements Source {
   private static final double FAR = 3;
   private static final int RINGS = 10;
-  private static final GaussIntegrator RULE =
-      new GaussIntegratorFactory().legendre(RINGS, 0, 1);
+  private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(RINGS, 0, 1);
 
   public DiscCharge {
     Checks.finite(centre, "The centre of a disc");

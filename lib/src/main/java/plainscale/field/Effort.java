@@ -4,7 +4,8 @@ import java.util.function.BooleanSupplier;
 
 /**
  * What one computation may cost: a number of evaluations of one source's field or potential, and a
- * question whether someone wants it stopped (a caller with a deadline asks the clock there). Not for use by several threads.
+ * question whether someone wants it stopped (a caller with a deadline asks the clock there). Not
+ * for use by several threads.
  */
 public final class Effort {
   private static final long USUAL = 100_000_000;

@@ -80,8 +80,8 @@ public record Footprint(Vector2D from, Vector2D to, double radius, double amount
 
   /**
    * The place on its rim at a share of the way round (anticlockwise). The round of a dot starts in
-   * the direction of an angle, that of a segment at the tip of its first end, so that places at
-   * (i + ½)/n lie opposite one another on both sides.
+   * the direction of an angle, that of a segment at the tip of its first end, so that places at (i
+   * + ½)/n lie opposite one another on both sides.
    */
   Vector2D rim(double share, double angle) {
     double side = length();

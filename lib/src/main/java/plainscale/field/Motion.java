@@ -41,7 +41,9 @@ public final class Motion {
               + singular.on().name()
               + ".");
     }
-    return new Motion(configuration, charge, course, effort).trajectory();
+    Motion motion = new Motion(configuration, charge, course, effort);
+    new Watch(motion).checkStart();
+    return motion.trajectory();
   }
 
   private Trajectory trajectory() {

@@ -28,6 +28,20 @@ final class Watch {
     this.motion = motion;
   }
 
+  /** Refuses a start where the motion would be over. */
+  void checkStart() {
+    double[] state = Motion.state(motion.charge().place(), motion.charge().velocity());
+    if (margin(state) < 0) {
+      throw new IllegalArgumentException("A motion must start inside the frame.");
+    }
+    if (clearance(state) <= 0) {
+      throw new IllegalArgumentException(
+          "A motion must start farther from every charge than the distance of a hit, "
+              + motion.course().hitDistance()
+              + " m.");
+    }
+  }
+
   void addTo(AbstractIntegrator integrator, double duration) {
     for (EventHandler handler : handlers()) {
       integrator.addEventHandler(handler, duration / CHECKS, TIME_ACCURACY * duration, MOST_ROUNDS);

@@ -213,14 +213,17 @@ class FieldLinesTest {
   void aChargeAboveThePlaneHasNoLinesAndThatIsSaid() {
     Source above = new PointCharge(new Vector3D(0.1, 0, 0.2), 1e-9);
     Source in = PointCharge.at(-0.2, 0, 1e-9);
-    FieldLines map = map(Configuration.of(Fields.K_E, List.of(above, in)), 8e9, Spread.EQUAL_ANGLES);
+    FieldLines map =
+        map(Configuration.of(Fields.K_E, List.of(above, in)), 8e9, Spread.EQUAL_ANGLES);
     assertEquals(8, map.lines().size());
     assertEquals(
         List.of(
             "No line starts at one point charge: it is not cut by this plane.",
             "The field points out of this plane in places; there the lines are projections."),
         map.remarks());
-    assertEquals(List.of(), map(Configuration.of(Fields.K_E, List.of(in)), 8e9, Spread.EQUAL_ANGLES).remarks());
+    assertEquals(
+        List.of(),
+        map(Configuration.of(Fields.K_E, List.of(in)), 8e9, Spread.EQUAL_ANGLES).remarks());
   }
 
   @Test
@@ -236,8 +239,7 @@ class FieldLinesTest {
 
   @Test
   void placesOnARimAreOnItAndOppositeOneAnother() {
-    Footprint rim =
-        new Footprint(new Vector2D(1, 2), new Vector2D(4, 6), 0, 1).grown(0.5);
+    Footprint rim = new Footprint(new Vector2D(1, 2), new Vector2D(4, 6), 0, 1).grown(0.5);
     int number = 26;
     Vector2D before = rim.rim(1 - 0.5 / number, 0);
     for (int i = 0; i < number; i++) {

@@ -61,24 +61,39 @@ class HostileFieldsTest {
     for (Contour contour : Contouring.of(grid, Levels.suited(grid, 8), effort())) {
       contour.lines().forEach(l -> l.points().forEach(p -> assertTrue(!p.isNaN())));
     }
-    for (FieldLine line : LineMap.of(configuration, FRAME, 3e9, Spread.EQUAL_ANGLES, effort()).lines()) {
+    for (FieldLine line :
+        LineMap.of(configuration, FRAME, 3e9, Spread.EQUAL_ANGLES, effort()).lines()) {
       line.points().forEach(p -> assertTrue(!p.isNaN()));
     }
-    for (Section.Sample sample : Section.of(configuration, in(-1, -1), in(1, 1), 81, effort()).samples()) {
-      boolean isNumber = Double.isFinite(sample.along()) && Double.isFinite(sample.value().potential());
+    for (Section.Sample sample :
+        Section.of(configuration, in(-1, -1), in(1, 1), 81, effort()).samples()) {
+      boolean isNumber =
+          Double.isFinite(sample.along()) && Double.isFinite(sample.value().potential());
       assertTrue(isNumber || sample.value() instanceof FieldValue.Singular, sample.toString());
     }
-    Vector3D start = in(0.13, -0.21 * random.nextDouble());
+    Vector3D start = start(configuration, random);
     TestCharge bead = new TestCharge(1e-9, 1e-6, start, in(0.1, 0.1));
-    Trajectory path = Motion.of(configuration, bead, new Course(FRAME, 5, 1e-4, true, 50), effort());
+    Trajectory path =
+        Motion.of(configuration, bead, new Course(FRAME, 5, 1e-4, true, 50), effort());
     path.samples().forEach(m -> assertTrue(Double.isFinite(m.total()), m.toString()));
+  }
+
+  /** Off all charges, where a motion may start. */
+  private static Vector3D start(Configuration configuration, Random random) {
+    Vector3D start = in(random.nextDouble(), random.nextDouble());
+    boolean isClear =
+        configuration.sources().stream().allMatch(s -> Configuration.distance(s, start) > 0.01);
+    return isClear ? start : start(configuration, random);
   }
 
   @Test
   void twoHundredChargesAreTaken() {
     List<PointCharge> charges = new ArrayList<>();
     for (int i = 0; i < 200; i++) {
-      charges.add(PointCharge.at(-0.95 + 0.1 * (i % 20), -0.9 + 0.2 * (i / 20), i % 2 == 0 ? 1e-9 : -1e-9));
+      int column = i % 20;
+      int row = i / 20;
+      double q = i % 2 == 0 ? 1e-9 : -1e-9;
+      charges.add(PointCharge.at(-0.95 + 0.1 * column, -0.9 + 0.2 * row, q));
     }
     Configuration many = Configuration.of(Fields.K_E, charges);
     FieldLines map = LineMap.of(many, FRAME, 1e9, Spread.EQUAL_ANGLES, effort());

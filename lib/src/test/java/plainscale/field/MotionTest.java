@@ -240,6 +240,25 @@ class MotionTest {
   }
 
   @Test
+  void aStartWhereItWouldBeOverIsRefused() {
+    Configuration one = Fields.charges(PointCharge.at(0, 0, 1e-9));
+    Course course = new Course(new Frame(-1, -1, 1, 1), 1, 0.01, false, 10);
+    assertRefused("A motion must start inside the frame.", one, in(1.1, 0), course);
+    assertRefused(
+        "A motion must start farther from every charge than the distance of a hit, 0.01 m.",
+        one,
+        in(0.005, 0),
+        course);
+  }
+
+  private static void assertRefused(String sentence, Configuration c, Vector3D at, Course course) {
+    TestCharge bead = new TestCharge(1e-9, 1e-6, at, Vector3D.ZERO);
+    assertEquals(
+        sentence,
+        assertThrows(IllegalArgumentException.class, () -> run(c, bead, course)).getMessage());
+  }
+
+  @Test
   void aStartOnAChargeIsRefused() {
     Configuration one = Fields.charges(PointCharge.at(0, 0, 1e-9));
     TestCharge bead = new TestCharge(1e-9, 1e-6, in(0, 0), in(0.5, 0));
