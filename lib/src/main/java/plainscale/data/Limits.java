@@ -1,0 +1,18 @@
+package plainscale.data;
+
+/** How large a file may be; beyond, one sentence says so. */
+public final class Limits {
+  /** Rows of data. Two columns of a million rows with uncertainties take about 40 MB. */
+  public static final int ROWS = 1_000_000;
+
+  /** Columns. */
+  public static final int COLUMNS = 200;
+
+  /** Characters in one cell. */
+  public static final int CELL = 10_000;
+
+  /** Bytes of a file. */
+  public static final int BYTES = 64 << 20;
+
+  private Limits() {}
+}
