@@ -46,6 +46,10 @@ final class CellReader {
           "This looks like a formula of a spreadsheet; it is not computed here.",
           List.of("write its value"));
 
+  private static final Pattern SPACES = Pattern.compile(SPACE);
+  private static final Pattern SHORT_WHOLE = Pattern.compile("[1-9]\\d{0,2}");
+  private static final Pattern LIKE_NUMBER =
+      Pattern.compile("[+\\-−]?[\\d.,]*\\d[\\d.,]*(?:[(eE×±].*)?");
   private static final int MOST_DIGITS = 120;
 
   private final DecimalMark mark;
@@ -62,6 +66,11 @@ final class CellReader {
   /** Whether a spreadsheet would compute the text. */
   static boolean isFormula(String text) {
     return FORMULA.matcher(text).matches();
+  }
+
+  /** Whether the text is a number or was meant to be one, if a doubtful one. */
+  static boolean isLikeNumber(String text) {
+    return LIKE_NUMBER.matcher(text).matches();
   }
 
   /** What the cell holds. */
@@ -108,7 +117,7 @@ final class CellReader {
     String found = m.group(of + "mark");
     String whole = m.group(of + "whole");
     String part = m.group(of + "part");
-    boolean thousands = found != null && part.length() == 3 && whole.matches("[1-9]\\d{0,2}");
+    boolean thousands = found != null && part.length() == 3 && SHORT_WHOLE.matcher(whole).matches();
     return thousands && mark.doubtful(found)
         ? Cell.wrong(
             Remark.Kind.UNREADABLE,
@@ -121,7 +130,7 @@ final class CellReader {
   /** Nothing where there is no digit, where there are too many, or beyond 10^±300. */
   private static @Nullable BigDecimal decimal(Matcher m, String of) {
     String part = m.group(of + "part") == null ? "" : m.group(of + "part");
-    String digits = m.group(of + "whole").replaceAll(SPACE, "") + part;
+    String digits = SPACES.matcher(m.group(of + "whole")).replaceAll("") + part;
     if (digits.isEmpty() || digits.length() > MOST_DIGITS) {
       return null;
     }

@@ -105,7 +105,8 @@ record HeadingRow(List<Heading> headings, List<Boolean> numeric, boolean unitRow
     }
     List<String> cells =
         data.stream().map(row -> row.cell(place)).filter(c -> !CellReader.isMissing(c)).toList();
-    long numbers = cells.stream().filter(c -> isNumber(c, reader)).count();
+    long numbers =
+        cells.stream().filter(c -> isNumber(c, reader) || CellReader.isLikeNumber(c)).count();
     return 2 * numbers > cells.size();
   }
 }

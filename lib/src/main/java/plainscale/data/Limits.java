@@ -2,7 +2,10 @@ package plainscale.data;
 
 /** How large a file may be; beyond, one sentence says so. */
 public final class Limits {
-  /** Rows of data. Two columns of a million rows with uncertainties take about 40 MB. */
+  /**
+   * Rows of data. A column takes ten bytes for a number: a million rows of two columns, one of them
+   * with uncertainties, keep 31 MB (and are read within 128 MB).
+   */
   public static final int ROWS = 1_000_000;
 
   /** Columns. */

@@ -18,11 +18,13 @@ public final class Numbers {
   private static final short LONG = Short.MAX_VALUE;
   private static final int BITS = 63;
 
+  private final int size;
   private final long[] digits;
   private final short[] scales;
   private final Map<Integer, BigDecimal> longOnes;
 
-  private Numbers(long[] digits, short[] scales, Map<Integer, BigDecimal> longOnes) {
+  private Numbers(int size, long[] digits, short[] scales, Map<Integer, BigDecimal> longOnes) {
+    this.size = size;
     this.digits = digits;
     this.scales = scales;
     this.longOnes = longOnes;
@@ -37,12 +39,12 @@ public final class Numbers {
 
   /** How many places there are, empty ones among them. */
   public int size() {
-    return scales.length;
+    return size;
   }
 
   /** Whether a decimal stands at this place, counted from 0. */
   public boolean has(int place) {
-    return scales[place] != MISSING;
+    return place < scales.length && scales[place] != MISSING;
   }
 
   /** The decimal at this place, with the figures that were written. */
@@ -50,7 +52,7 @@ public final class Numbers {
     if (!has(place)) {
       throw new IllegalArgumentException("no number at place " + place);
     }
-    BigDecimal longOne = longOnes.get(place);
+    BigDecimal longOne = longOnes.isEmpty() ? null : longOnes.get(place);
     return longOne != null ? longOne : BigDecimal.valueOf(digits[place], scales[place]);
   }
 
@@ -66,24 +68,32 @@ public final class Numbers {
     return builder.build();
   }
 
-  /** Grows one by one, then becomes immutable. */
+  /** Grows one by one, then becomes immutable; places after the last number take no room. */
   static final class Builder {
-    private long[] digits = new long[64];
-    private short[] scales = new short[64];
+    private static final int FIRST = 64;
+
+    private long[] digits = {};
+    private short[] scales = {};
     private final Map<Integer, BigDecimal> longOnes = new HashMap<>();
     private int size;
+    private int used;
 
     void add(@Nullable BigDecimal value) {
-      if (size == digits.length) {
-        digits = Arrays.copyOf(digits, 2 * size);
-        scales = Arrays.copyOf(scales, 2 * size);
-      }
-      if (value == null) {
-        scales[size] = MISSING;
-      } else {
+      if (value != null) {
+        makeRoom();
         put(value);
+        used = size + 1;
       }
       size++;
+    }
+
+    private void makeRoom() {
+      if (size >= digits.length) {
+        int room = Math.max(FIRST, size + size / 2 + 1);
+        digits = Arrays.copyOf(digits, room);
+        scales = Arrays.copyOf(scales, room);
+      }
+      Arrays.fill(scales, used, size, MISSING);
     }
 
     private void put(BigDecimal value) {
@@ -99,7 +109,7 @@ public final class Numbers {
 
     Numbers build() {
       return new Numbers(
-          Arrays.copyOf(digits, size), Arrays.copyOf(scales, size), Map.copyOf(longOnes));
+          size, Arrays.copyOf(digits, used), Arrays.copyOf(scales, used), Map.copyOf(longOnes));
     }
   }
 }

@@ -4,6 +4,8 @@ import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Which character parts the cells: of tab, semicolon and comma the first by which the heading and
@@ -11,33 +13,39 @@ import java.util.Optional;
  * it may be a decimal comma.
  */
 final class Separator {
-  private static final char[] CANDIDATES = {'\t', ';', ','};
+  private static final List<Character> CANDIDATES = List.of('\t', ';', ',');
   private static final int ROWS = 20;
 
   private Separator() {}
 
-  /** The separator of the text that starts like this. */
+  /**
+   * What a candidate makes of the first rows.
+   *
+   * @param widths the cells in each
+   * @param broken whether an open quotation mark ended the first row
+   */
+  private record Trial(char separator, List<Integer> widths, boolean broken) {
+    boolean parts() {
+      return !widths.isEmpty() && widths.get(0) > 1;
+    }
+
+    boolean agrees() {
+      long same = widths.stream().filter(width -> width > 1 && width <= widths.get(0)).count();
+      return parts() && 2 * same > widths.size();
+    }
+  }
+
+  /** The separator of the text that starts like this; in a single column nothing is parted. */
   static char of(String start) {
-    char parting = '\t'; // in a single column nothing is parted
-    for (int i = CANDIDATES.length - 1; i >= 0; i--) {
-      List<Integer> widths = widths(start, CANDIDATES[i]);
-      boolean parts = !widths.isEmpty() && widths.get(0) > 1;
-      boolean better = parts && (agree(widths) || !agree(widths(start, parting)));
-      parting = better ? CANDIDATES[i] : parting;
-    }
-    return parting;
+    List<Trial> trials = CANDIDATES.stream().map(separator -> trial(start, separator)).toList();
+    return Stream.<Predicate<Trial>>of(Trial::agrees, Trial::parts, Trial::broken)
+        .flatMap(test -> trials.stream().filter(test).limit(1))
+        .map(Trial::separator)
+        .findFirst()
+        .orElse(CANDIDATES.get(0));
   }
 
-  private static boolean agree(List<Integer> widths) {
-    if (widths.isEmpty() || widths.get(0) < 2) {
-      return false;
-    }
-    long same = widths.stream().filter(width -> width > 1 && width <= widths.get(0)).count();
-    return 2 * same > widths.size();
-  }
-
-  /** Cells in each of the first rows; a quotation mark that the cut left open ends the count. */
-  private static List<Integer> widths(String start, char separator) {
+  private static Trial trial(String start, char separator) {
     List<Integer> widths = new ArrayList<>();
     try (Rows rows = new Rows(new StringReader(start), separator)) {
       Optional<Rows.Row> row = rows.next();
@@ -45,13 +53,18 @@ final class Separator {
         widths.add(row.get().width());
         row = rows.next();
       }
-    } catch (DataException brokenRow) {
-      return widths.isEmpty() && isTooWide(start, separator) ? List.of(Limits.COLUMNS + 1) : widths;
+    } catch (DataException brokenRow) { // behind good rows the cut may have left a mark open
+      return widths.isEmpty()
+          ? brokenAtOnce(start, separator)
+          : new Trial(separator, widths, false);
     }
-    return widths;
+    return new Trial(separator, widths, false);
   }
 
-  private static boolean isTooWide(String start, char separator) {
-    return start.chars().filter(c -> c == separator).count() >= Limits.COLUMNS;
+  private static Trial brokenAtOnce(String start, char separator) {
+    long separators = start.chars().filter(c -> c == separator).count();
+    boolean tooWide = separators >= Limits.COLUMNS;
+    List<Integer> widths = tooWide ? List.of(Limits.COLUMNS + 1) : List.of();
+    return new Trial(separator, widths, separators > 0);
   }
 }

@@ -199,4 +199,18 @@ class DataTableTest {
     DataException unknown = assertThrows(DataException.class, () -> table.column("gruop"));
     assertEquals(List.of("group"), unknown.repairs());
   }
+
+  @Test
+  void doubtfulNumbersAreToldAndNoWords() {
+    DataTable table = Tables.read("t;s", "0,5;1.200", "1,0;2.400", "1,5;3");
+    assertEquals(2, table.remarks().count(Remark.Kind.UNREADABLE));
+    assertEquals(1, table.numbers("s").values().count());
+    assertEquals(3, table.numbers("t").values().count());
+  }
+
+  @Test
+  void aCommaInAHeadingIsNoSeparator() {
+    DataTable table = Tables.read("time, t (s);way, s (m)", "0,5;1,2", "1,0;2,4");
+    assertEquals(new BigDecimal("2.4"), table.numbers("way_s").value(2).orElseThrow());
+  }
 }

@@ -164,6 +164,16 @@ class FitsTest {
   }
 
   @Test
+  void twoPointsGiveAPowerAndAnExponential() {
+    Fit power = Fits.power(Tables.points("1 2", "3 12"), Weighting.NONE);
+    assertEquals(3, power.parameter("a").value(), 1e-12);
+    assertEquals(2, power.parameter("p").value(), 1e-12);
+    assertEquals(OptionalDouble.empty(), power.parameter("p").standard());
+    Fit exponential = Fits.exponential(Tables.points("0 1", "3 6"), Weighting.NONE);
+    assertEquals(Math.log(2), exponential.parameter("b").value(), 1e-12);
+  }
+
+  @Test
   void aFlatLineHasNoRSquared() {
     Fit fit = Fits.line(Tables.points("1 2 3", "5 5 5"));
     assertEquals(0, fit.parameter("m").value());
