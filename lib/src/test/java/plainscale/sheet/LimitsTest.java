@@ -6,6 +6,7 @@ import static plainscale.sheet.Cells.marked;
 import static plainscale.sheet.Cells.onlyProblem;
 import static plainscale.sheet.Cells.run;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.fraction.Fraction;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import plainscale.algebra.Budget;
 import plainscale.notation.Problem;
 import plainscale.quantity.Shown;
 
@@ -216,5 +218,14 @@ class LimitsTest {
     Ending ending = ending("limit q_0 to 0 C show 1/q_0");
     assertTrue(ending.negative());
     assertEquals(Trend.Kind.GROWS, ending.kind());
+  }
+
+  @Test
+  void rowsThatWereNotComputedAreNotTakenForMissingValues() {
+    for (String line : List.of("limit θ to 90° show T", "vary θ from 0° to 80° by 1° show T")) {
+      Budget little = new Budget(100, Duration.ofMinutes(1), () -> false);
+      String sentence = onlyProblem(sheet.run("cell", line, little)).sentence();
+      assertTrue(sentence.endsWith("This cell takes too long; it was stopped."), sentence);
+    }
   }
 }
