@@ -60,9 +60,9 @@ final class Derivations {
     names.removeIf(name -> !known.isKnown(name));
     KnownDerivations.Question question =
         new KnownDerivations.Question(relations, solve.unknown(), Set.copyOf(names));
-    Optional<Derivation> closedForm =
-        wave.isChanged() ? wave.knownDerivations().closedForm(question) : Optional.empty();
-    return closedForm.orElseGet(() -> derived(solve, source, question));
+    Optional<Derivation> before =
+        wave.isChanged() ? wave.knownDerivations().latest(question) : Optional.empty();
+    return before.orElseGet(() -> derived(solve, source, question));
   }
 
   private Derivation derived(

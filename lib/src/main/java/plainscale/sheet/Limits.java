@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import plainscale.algebra.Evaluator;
 import plainscale.notation.Expr;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
@@ -30,13 +31,19 @@ final class Limits {
   }
 
   Result limit(Statement.Limit limit) {
+    return Evaluator.at(showing.source(), limit.span(), () -> limited(limit));
+  }
+
+  private Result limited(Statement.Limit limit) {
     Approach approach = approach(limit);
     List<List<NearPoint>> columns = new ArrayList<>();
     limit.shown().forEach(shown -> columns.add(new ArrayList<>()));
     for (int row = 0; row < ROWS; row++) {
       NearRow places = new NearRow(showing, limit.name().text(), approach, row);
       for (int i = 0; i < columns.size(); i++) {
-        columns.get(i).add(places.point(limit.shown().get(i).value()));
+        Expr expr = limit.shown().get(i).value();
+        NearPoint point = Evaluator.at(showing.source(), expr.span(), () -> places.point(expr));
+        columns.get(i).add(point);
       }
     }
     refuseWithoutAnyValue(limit, columns);

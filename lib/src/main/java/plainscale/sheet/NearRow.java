@@ -18,7 +18,8 @@ final class NearRow {
   /** Places on either side, and how far apart in parts of the distance. */
   private static final int BESIDE = 3;
 
-  private static final double APART = 1e-3;
+  /** Not a round number: round steps fall in with decimal rounding, and its noise is not seen. */
+  private static final double APART = Math.PI * 3e-4;
 
   /** The standard deviation of a fourth difference of independent numbers, √(8 over 4). */
   private static final double FOURTH = Math.sqrt(70);
