@@ -29,7 +29,7 @@ def rows(path):
 
 
 def python_text(text):
-    """The notation as Python: a space or a bracket multiplies, ^ is a power."""
+    """The notation as Python: a space or a bracket multiplies, ^ is a power, ° is π/180."""
     tokens = re.findall(r"\d+\.?\d*(?:e-?\d+)?|[^\W\d]\w*|\S", text)
     parts, before = [], ""
     for token in tokens:
@@ -37,7 +37,7 @@ def python_text(text):
         begins = token == "(" or re.fullmatch(r"\w[\w.]*", token)
         if operand_before and begins and not (token == "(" and before in FUNCTIONS):
             parts.append("*")
-        parts.append({"^": "**"}.get(token, FUNCTIONS.get(token, token)))
+        parts.append({"^": "**", "°": "* pi/180"}.get(token, FUNCTIONS.get(token, token)))
         before = token
     return " ".join(parts)
 

@@ -34,8 +34,8 @@ class DirectionTest {
           "render",
           "document");
 
-  /** The writing and drawing of magnitudes stand beside the chain up to the sheet. */
-  private static final List<String> BESIDE = List.of("magnitude", "picture");
+  /** The writing and drawing of magnitudes, and fields, stand beside the chain up to the sheet. */
+  private static final List<String> BESIDE = List.of("magnitude", "picture", "field");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()
@@ -81,6 +81,13 @@ class DirectionTest {
   @ValueSource(strings = {"magnitude", "picture"})
   void magnitudesAndPicturesKnowNumbersOnly(String name) {
     assertKnowsNone(name, CHAIN.subList(CHAIN.indexOf("units"), CHAIN.size()));
+  }
+
+  @Test
+  void aFieldKnowsNumbersOnly() {
+    assertKnowsNone("field", CHAIN);
+    assertKnowsNone("field", List.of("magnitude", "picture"));
+    assertTrue(CLASSES.containPackage("plainscale.field"));
   }
 
   @Test

@@ -140,11 +140,24 @@ record Board(Writer writer, Known known, Budget budget) {
           factor.getValue().doubleValue() < 0
               || factor.getKey().names().isEmpty()
               || factor.getKey().positive()
-              || value(base).orElse(0) != 0;
+              || value(base).orElse(0) != 0
+              || isSquaresAndNumber(factor.getKey());
       if (!certain) {
         texts.add(text(base) + " ≠ 0");
       }
     }
     return String.join(", ", texts);
+  }
+
+  /** 1 + μ² is never zero. */
+  private static boolean isSquaresAndNumber(Atom atom) {
+    return atom instanceof Atom.Group group
+        && group.sum().terms().stream().anyMatch(Term::isNumber)
+        && group.sum().terms().stream().allMatch(Board::isSquare);
+  }
+
+  private static boolean isSquare(Term term) {
+    return term.coefficient().doubleValue() > 0
+        && term.factors().values().stream().allMatch(e -> Rationals.isEven(e.getNumerator()));
   }
 }

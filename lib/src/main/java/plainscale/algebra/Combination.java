@@ -1,15 +1,19 @@
 package plainscale.algebra;
 
+import static plainscale.quantity.ElementaryFunction.COS;
+import static plainscale.quantity.ElementaryFunction.SIN;
+
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.apache.commons.math3.fraction.BigFraction;
-import plainscale.quantity.ElementaryFunction;
 
 /** Two lines to one without a name that both contain. */
 final class Combination {
   private final Board board;
   private final String name;
+  private final IdentityHashMap<Line, Line> arranged = new IdentityHashMap<>();
 
   Combination(Board board, String name) {
     this.board = board;
@@ -20,8 +24,30 @@ final class Combination {
     return equated(first, second)
         .or(() -> products(first, second))
         .or(() -> sums(first, second))
-        .or(() -> squares(first, second))
+        .or(() -> arranged(first, second))
         .filter(line -> !line.contains(name));
+  }
+
+  /** The term with the name alone on one side of each, as in T cos θ - m g = 0. */
+  private Optional<Line> arranged(Line first, Line second) {
+    Line a = arranged.computeIfAbsent(first, this::arranged);
+    Line b = arranged.computeIfAbsent(second, this::arranged);
+    boolean same = a == first && b == second; // then the products were tried before
+    return (same ? Optional.<Line>empty() : products(a, b))
+        .or(() -> new Squares(board, name).of(a, b));
+  }
+
+  private Line arranged(Line line) {
+    boolean once = line.left().contains(name) != line.right().contains(name);
+    Sum side = line.side(name);
+    long terms = side.terms().stream().filter(term -> term.contains(name)).count();
+    return once
+            && terms == 1
+            && !side.isSingle()
+            && new Gathering(board, name).oneSide(line, side, line.opposite(side))
+                instanceof Turn.Next next
+        ? next.line()
+        : line;
   }
 
   /** The same expression stands alone in both. */
@@ -58,6 +84,9 @@ final class Combination {
     Term a = part(first);
     Term b = part(second);
     List<Line> from = List.of(first, second);
+    if (a.equals(b) && isCotangent(first, second) && !isCotangent(second, first)) {
+      return products(second, first);
+    }
     if (a.equals(b)) {
       String condition = board.notZero(second.left().asTerm());
       Line.Note note = Line.Note.of("Divide {0} by {1}: " + name + " cancels.", condition);
@@ -80,6 +109,24 @@ final class Combination {
               note));
     }
     return Optional.empty();
+  }
+
+  /** Whether a division would give a cosine over a sine, and the other way round the tangent. */
+  private static boolean isCotangent(Line first, Line second) {
+    return isCotangent(first.left().over(second.left()))
+        || isCotangent(first.right().over(second.right()));
+  }
+
+  private static boolean isCotangent(Sum quotient) {
+    Term term = quotient.asTerm();
+    return term.factors().keySet().stream()
+        .anyMatch(
+            atom ->
+                atom instanceof Atom.Applied sine
+                    && sine.function() == SIN
+                    && term.exponent(sine).equals(BigFraction.MINUS_ONE)
+                    && term.exponent(new Atom.Applied(COS, sine.argument()))
+                        .equals(BigFraction.ONE));
   }
 
   /** What contains the name, all on the left. */
@@ -123,50 +170,6 @@ final class Combination {
     Rule rule = adds ? Rule.ADD_EQUATIONS : Rule.SUBTRACT_EQUATIONS;
     return Line.by(
         rule, List.of(first, second), left.minus(both), right.minus(both), Line.Note.of(words));
-  }
-
-  /** F cos θ and F sin θ: squared and added, since sin² + cos² = 1. */
-  private Optional<Line> squares(Line first, Line second) {
-    Sum a = first.side(name);
-    Sum b = second.side(name);
-    boolean once = !first.opposite(a).contains(name) && !second.opposite(b).contains(name);
-    if (!once || !a.isSingle() || !b.isSingle() || !areLegs(a.asTerm(), b.asTerm())) {
-      return Optional.empty();
-    }
-    Line one = squared(first, a);
-    Line two = squared(second, b);
-    Line.Note add = Line.Note.of("Add {0} and {1}.");
-    Line sum =
-        Line.by(
-            Rule.ADD_EQUATIONS,
-            List.of(one, two),
-            one.left().plus(two.left()),
-            one.right().plus(two.right()),
-            add);
-    Sum rest = Sum.of(free(a.asTerm()).power(BigFraction.TWO));
-    Line.Note note = Line.Note.of("In {0}, sin(%s)^2 + cos(%s)^2 = 1.".formatted(name, name));
-    return Optional.of(sum.then(Rule.IDENTITY, rest, sum.right(), note));
-  }
-
-  private Line squared(Line line, Sum side) {
-    Sum square = side.power(BigFraction.TWO);
-    Sum other = line.opposite(side).power(BigFraction.TWO);
-    return line.then(Rule.RAISE, square, other, Line.Note.of("Square both sides of {0}."));
-  }
-
-  private Term free(Term term) {
-    return term.part(atom -> !atom.contains(name)).times(term.coefficient());
-  }
-
-  /** The same factor, once with the sine of the name and once with the cosine. */
-  private boolean areLegs(Term a, Term b) {
-    Sum angle = Sum.symbol(name);
-    Term sine = Term.of(new Atom.Applied(ElementaryFunction.SIN, angle));
-    Term cosine = Term.of(new Atom.Applied(ElementaryFunction.COS, angle));
-    boolean legs =
-        (a.equals(free(a).times(sine)) && b.equals(free(b).times(cosine)))
-            || (a.equals(free(a).times(cosine)) && b.equals(free(b).times(sine)));
-    return legs && free(a).equals(free(b));
   }
 
   /** The only term that contains the name, as if it stood on the left. */

@@ -34,11 +34,8 @@ final class Gathering {
     if (line.left().isSingle() && line.right().isSingle() && isSimple(line)) {
       return ratio(line);
     }
-    Optional<Line> simpler = simpler(line);
-    if (simpler.isPresent()) {
-      return Turn.Next.of(simpler.get());
-    }
-    return Turn.Next.of(separated(line, line.left(), line.right()));
+    Optional<Line> simpler = new Logarithms(board, name).of(line).or(() -> simpler(line));
+    return Turn.Next.of(simpler.orElseGet(() -> separated(line, line.left(), line.right())));
   }
 
   /** Several terms, of which at least one contains the unknown, all on one side. */
@@ -69,12 +66,17 @@ final class Gathering {
   }
 
   /** A product with the unknown in several factors. */
-  Turn product(Line line, Term product, Sum other) {
+  Turn product(Line line, Sum other) {
     if (other.isZero()) {
       return Isolation.stuck();
     }
-    Optional<Line> line2 = identities.of(line).or(() -> cleared(line)).or(() -> expanded(line));
-    return line2.isPresent() && !product.isNumber() ? Turn.Next.of(line2.get()) : Isolation.stuck();
+    return new Logarithms(board, name)
+        .of(line)
+        .or(() -> identities.of(line))
+        .or(() -> cleared(line))
+        .or(() -> expanded(line))
+        .<Turn>map(Turn.Next::of)
+        .orElseGet(Isolation::stuck);
   }
 
   /** What contains the unknown on one side, the rest on the other, so that few signs are minus. */
@@ -86,20 +88,25 @@ final class Gathering {
 
   private Line moved(Line line, Sum side, Sum other) {
     Sum moved = without(side).plus(Sum.of(with(other)));
+    return shifted(line, new Sum[] {side, other}, moved);
+  }
+
+  /** Both sides less a sum, said the shorter way. */
+  Line shifted(Line line, Sum[] sides, Sum moved) {
     long minus = moved.terms().stream().filter(t -> t.coefficient().doubleValue() < 0).count();
     boolean adds = minus == moved.terms().size();
+    boolean mixed = minus > 0 && !adds;
     String reason =
         adds
             ? "Add " + board.text(moved.negate()) + " to both sides of {0}."
             : "Subtract " + board.text(moved) + " from both sides of {0}.";
-    boolean mixed = minus > 0 && !adds;
     Line.Note note =
         Line.Note.of(
             mixed
                 ? "Bring what contains " + name + " to one side of {0}, the rest to the other."
                 : reason);
-    Rule rule = adds ? Rule.ADD_TO : Rule.SUBTRACT_FROM;
-    return line.then(rule, side.minus(moved), other.minus(moved), note);
+    Rule rule = adds ? Rule.ADD_TO : mixed ? Rule.COLLECT : Rule.SUBTRACT_FROM;
+    return line.then(rule, sides[0].minus(moved), sides[1].minus(moved), note);
   }
 
   private boolean alike(List<Term> terms) {

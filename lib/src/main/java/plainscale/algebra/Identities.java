@@ -24,8 +24,23 @@ final class Identities {
   /** The first identity that changes the line. */
   Optional<Line> of(Line line) {
     return quotient(line)
-        .or(() -> applied(line, this::doubled, "sin(%) cos(%) = sin(2 %)/2"))
+        .or(() -> doubled(line))
         .or(() -> applied(line, this::squares, "sin(%)^2 + cos(%)^2 = 1"));
+  }
+
+  /** The sine of twice an angle in the place of a product of its sine and its cosine. */
+  Optional<Line> doubled(Line line) {
+    Sum sum = line.side(name);
+    boolean even =
+        sum.terms().stream().allMatch(t -> Rationals.isEven(t.coefficient().getNumerator()));
+    String text = even ? "2 sin(%) cos(%) = sin(2 %)" : "sin(%) cos(%) = sin(2 %)/2";
+    return applied(line, this::doubled, text);
+  }
+
+  /** One, in an answer, for the sum of the squares of a sine and a cosine. */
+  static Optional<Line> one(Board board, String name, Line line) {
+    return new Identities(board, name)
+        .applied(line, sum -> Ones.in(sum, name), "sin(%)^2 + cos(%)^2 = 1");
   }
 
   /** Tangents instead of quotients, and of the square below a line beside a tangent. */
@@ -47,6 +62,25 @@ final class Identities {
       }
     }
     return sum;
+  }
+
+  /** Sine over cosine is the tangent, in an answer also inside functions. */
+  static Optional<Line> tangentInside(Board board, String name, Line line) {
+    Identities identities = new Identities(board, name);
+    return identities.applied(line, identities::inside, "sin(%)/cos(%) = tan(%)");
+  }
+
+  private Sum inside(Sum sum) {
+    Sum result = tangent(sum);
+    for (Term term : sum.terms()) {
+      for (Atom atom : term.factors().keySet()) {
+        if (atom instanceof Atom.Applied a && !inside(a.argument()).equals(a.argument())) {
+          Sum inner = Application.of(a.function(), inside(a.argument()));
+          result = Replacement.in(result, Term.of(atom), inner);
+        }
+      }
+    }
+    return result;
   }
 
   /** Sine over cosine is the tangent. */

@@ -13,6 +13,7 @@ import static plainscale.quantity.ElementaryFunction.TAN;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.fraction.BigFraction;
 import plainscale.quantity.ElementaryFunction;
@@ -64,7 +65,7 @@ final class Inverses {
       String number = String.format(Locale.ROOT, "%.3g", value.getAsDouble());
       return new Turn.End(Turn.Kind.NOT_REAL, text + " would be " + number);
     }
-    String condition = inverse.branch().replace("%", board.text(applied.argument()));
+    String condition = branch(inverse, applied, value).replace("%", board.text(applied.argument()));
     String reason =
         "Take %s, the inverse of %s, of both sides of {0}."
             .formatted(inverse.function().text(), applied.function().text());
@@ -74,7 +75,48 @@ final class Inverses {
             applied.argument(),
             Application.of(inverse.function(), other),
             Line.Note.of(reason, condition));
-    return new Turn.Next(taken, List.of());
+    return new Turn.Next(taken, alternatives(line, applied, taken.right()));
+  }
+
+  private static String branch(Inverse inverse, Atom.Applied applied, OptionalDouble value) {
+    boolean acute = applied.argument().isSingle() && value.orElse(1) >= 0;
+    return applied.function() == SIN && !acute ? "-90° ≤ % ≤ 90°" : inverse.branch();
+  }
+
+  /**
+   * Of an angle that stands alone, or in a sum with others of a figure, the acute one is meant. Of
+   * a multiple both angles may be acute, and of a sum with an arctangent, which only stands there
+   * since two functions were joined, nothing is known.
+   */
+  private List<Turn.Alternative> alternatives(Line line, Atom.Applied applied, Sum angle) {
+    Sum argument = applied.argument();
+    Optional<BigFraction> multiple = Angles.multiple(argument, name);
+    if (applied.function() == SIN && multiple.map(k -> k.doubleValue() > 1).orElse(false)) {
+      String same = "sin(180° - %1$s) = sin(%1$s)".formatted(board.text(argument));
+      Sum other = Angles.supplement(angle, multiple.orElseThrow());
+      String why = "since " + same + ", this larger angle fits too.";
+      return List.of(new Turn.Alternative(other(line, argument, other, same), why));
+    }
+    if (!isJoined(argument)) {
+      return List.of();
+    }
+    Line second =
+        applied.function() == SIN
+            ? other(
+                line, argument, Angles.supplement(angle, BigFraction.ONE), "sin(180° - x) = sin(x)")
+            : other(line, argument, angle.negate(), "cos(-x) = cos(x)");
+    return List.of(new Turn.Alternative(second, ""));
+  }
+
+  private static boolean isJoined(Sum argument) {
+    return argument.terms().stream()
+        .flatMap(term -> term.factors().keySet().stream())
+        .anyMatch(atom -> atom instanceof Atom.Applied a && a.function() == ATAN);
+  }
+
+  private static Line other(Line line, Sum argument, Sum angle, String same) {
+    Line.Note note = Line.Note.of("The other angle that fits {0}, since " + same + ".");
+    return line.then(Rule.CHOOSE_ROOT, argument, angle, note);
   }
 
   /** The unknown in the exponent, or below it. */

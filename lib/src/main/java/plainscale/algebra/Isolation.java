@@ -30,11 +30,12 @@ final class Isolation {
       return lines.get(lines.size() - 1);
     }
 
-    /** The answer with tangents in the place of sines over cosines. */
+    /** The answer with tangents for sines over cosines, and one for the sum of their squares. */
     Path withTangent(Board board) {
       List<Line> all = new ArrayList<>(lines);
       for (String angle : isDone() ? last().right().names() : Set.<String>of()) {
-        Identities.tangent(board, angle, all.get(all.size() - 1)).ifPresent(all::add);
+        Identities.tangentInside(board, angle, all.get(all.size() - 1)).ifPresent(all::add);
+        Identities.one(board, angle, all.get(all.size() - 1)).ifPresent(all::add);
       }
       return new Path(all, end, alternatives);
     }

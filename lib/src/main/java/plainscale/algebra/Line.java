@@ -16,7 +16,15 @@ import java.util.TreeSet;
 final class Line {
   /** What is harder than one step of the usual kind; where paths are as long, this decides. */
   private static final Map<Rule, Double> EFFORT =
-      Map.of(Rule.SUBSTITUTE, 1.1, Rule.QUADRATIC_FORMULA, 6.5, Rule.RAISE, 1.5);
+      Map.of(
+          Rule.SUBSTITUTE,
+          1.1,
+          Rule.QUADRATIC_FORMULA,
+          6.5,
+          Rule.RAISE,
+          1.5,
+          Rule.SQUARE_AND_ADD,
+          2.0);
 
   private static final double ALONE = 1.2;
 

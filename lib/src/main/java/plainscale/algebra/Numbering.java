@@ -9,7 +9,7 @@ import java.util.Set;
 /** Numbers the lines of a derivation and makes steps of them. */
 final class Numbering {
   private static final Set<Rule> SYMMETRIC =
-      Set.of(Rule.ADD_EQUATIONS, Rule.MULTIPLY_EQUATIONS, Rule.EQUATE);
+      Set.of(Rule.ADD_EQUATIONS, Rule.SQUARE_AND_ADD, Rule.MULTIPLY_EQUATIONS, Rule.EQUATE);
 
   private final Writer writer;
   private final IdentityHashMap<Line, Integer> numbers = new IdentityHashMap<>();

@@ -12,8 +12,10 @@ import org.apache.commons.math3.exception.MathIllegalStateException;
  * Roots by numbers. The two sides are compared on a fixed set of values of the unknown: zero, eight
  * values in each decade from 10⁻¹⁵ to 10¹⁵ in SI units, both signs, and each degree of two turns if
  * the unknown stands in an angle. Between two neighbours at which the difference changes sign,
- * Brent's method finds the root. A root at which the sides touch without crossing is found only if
- * it is one of the values, and of two roots between neighbours neither is.
+ * Brent's method finds the root. Where the sides stop having values, as the root of a negative
+ * number has none, the edge is looked for by halving and counts as one of the values. A root at
+ * which the sides touch without crossing is found only if it is one of the values, and of two roots
+ * between neighbours neither is.
  */
 public final class Numerically {
   private static final int DECADES = 15;
@@ -24,6 +26,13 @@ public final class Numerically {
   private static final double ABSOLUTE = 1e-300;
   private static final double FITS = 1e-8;
   private static final double SAME = 1e-9;
+  private static final int MOST_HALVINGS = 60;
+
+  /** A square root of the last digit, as a root has at the edge of its domain. */
+  private static final double EDGE_FITS = 1e-7;
+
+  private static final double[] NUMBERS = grid(false);
+  private static final double[] ANGLES = grid(true);
 
   private final Equation equation;
   private final String unknown;
@@ -59,7 +68,7 @@ public final class Numerically {
   static Roots solve(Equation equation, String unknown, Map<String, Double> values) {
     Numerically search = new Numerically(equation, unknown, values);
     boolean angle = Mentions.of(List.of(equation)).angles().contains(unknown);
-    List<Root> roots = search.between(grid(angle));
+    List<Root> roots = search.between(angle ? ANGLES : NUMBERS);
     return new Roots(roots, search.evaluations);
   }
 
@@ -82,12 +91,47 @@ public final class Numerically {
       double after = difference(grid[i]);
       if (after == 0) {
         add(roots, new Root(grid[i], grid[i], grid[i], 0));
-      } else if (before * after < 0 || (Math.signum(before) * Math.signum(after) < 0)) {
+      } else if (changes(before, after)) {
         inside(grid[i - 1], grid[i], roots);
+      } else if (Double.isNaN(before) != Double.isNaN(after)) {
+        toEdge(grid[i - 1], grid[i], roots);
       }
       before = after;
     }
     return roots;
+  }
+
+  private static boolean changes(double before, double after) {
+    return before * after < 0 || Math.signum(before) * Math.signum(after) < 0;
+  }
+
+  /** From the one of two values at which there is a difference to the last such between them. */
+  private void toEdge(double low, double high, List<Root> roots) {
+    boolean below = !Double.isNaN(difference(low));
+    double there = below ? low : high;
+    double beyond = below ? high : low;
+    double edge = edge(there, beyond);
+    double at = difference(edge);
+    double start = difference(there);
+    if (Math.abs(at) <= EDGE_FITS * Math.abs(start)) {
+      add(roots, new Root(edge, Math.min(edge, beyond), Math.max(edge, beyond), at));
+    } else if (changes(start, at)) {
+      inside(Math.min(there, edge), Math.max(there, edge), roots);
+    }
+  }
+
+  private double edge(double there, double beyond) {
+    double last = there;
+    double none = beyond;
+    for (int i = 0; i < MOST_HALVINGS; i++) {
+      double middle = last + (none - last) / 2;
+      if (Double.isNaN(difference(middle))) {
+        none = middle;
+      } else {
+        last = middle;
+      }
+    }
+    return last;
   }
 
   private void inside(double low, double high, List<Root> roots) {

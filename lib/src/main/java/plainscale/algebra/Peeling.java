@@ -2,6 +2,7 @@ package plainscale.algebra;
 
 import java.math.BigInteger;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.fraction.BigFraction;
 
@@ -22,11 +23,18 @@ final class Peeling {
   Turn of(Line line, Term side, Sum other) {
     Term free = side.part(atom -> !atom.contains(name)).times(side.coefficient());
     Term rest = side.part(atom -> atom.contains(name));
+    Optional<Line> doubled =
+        rest.factors().size() > 1 && !other.isZero()
+            ? new Identities(board, name).doubled(line)
+            : Optional.empty();
+    if (doubled.isPresent()) {
+      return Turn.Next.of(doubled.get());
+    }
     if (!free.isOne()) {
       return Turn.Next.of(scaled(line, free, rest, other));
     }
     if (rest.factors().size() > 1) {
-      return gathering.product(line, rest, other);
+      return gathering.product(line, other);
     }
     Atom atom = rest.factors().firstKey();
     BigFraction exponent = rest.exponent(atom);
@@ -121,9 +129,8 @@ final class Peeling {
       return new Turn.Next(taken, List.of(new Turn.Alternative(left, "")));
     }
     boolean first = plus.getAsDouble() > 0;
-    String negative = name + " would be negative.";
-    return new Turn.Next(
-        first ? taken : left, List.of(new Turn.Alternative(first ? left : taken, negative)));
+    Turn.Alternative other = Turn.Alternative.negative(first ? left : taken, name);
+    return new Turn.Next(first ? taken : left, List.of(other));
   }
 
   /** The value of the unknown, where it follows from values. */

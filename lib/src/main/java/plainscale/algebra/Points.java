@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import plainscale.notation.Expr;
@@ -54,15 +55,29 @@ final class Points {
     int first = random.nextInt(names.size());
     for (int i = 0; i < names.size(); i++) {
       String name = names.get((first + i) % names.size());
-      for (Numerically.Root root : Numerically.solve(equation, name, values).roots()) {
-        if (root.value() > 0 && (!angles.contains(name) || root.value() < Math.PI)) {
-          Map<String, Double> moved = new HashMap<>(values);
-          moved.put(name, root.value());
-          return Optional.of(moved);
-        }
+      OptionalDouble root = root(equation, name, values);
+      if (root.isPresent()) {
+        Map<String, Double> moved = new HashMap<>(values);
+        moved.put(name, root.getAsDouble());
+        return Optional.of(moved);
       }
     }
     return Optional.empty();
+  }
+
+  private OptionalDouble root(Equation equation, String name, Map<String, Double> values) {
+    OptionalDouble direct = Backwards.root(equation, name, values);
+    if (direct.isPresent() && isGood(name, direct.getAsDouble())) {
+      return direct;
+    }
+    return Numerically.solve(equation, name, values).roots().stream()
+        .mapToDouble(Numerically.Root::value)
+        .filter(root -> isGood(name, root))
+        .findFirst();
+  }
+
+  private boolean isGood(String name, double root) {
+    return root > 0 && (!angles.contains(name) || root < Math.PI);
   }
 
   private static Equation rightOnly(Equation equation) {

@@ -1,12 +1,10 @@
 package plainscale.algebra;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.apache.commons.math3.fraction.BigFraction;
-import plainscale.quantity.ElementaryFunction;
 
 /** Several powers of the unknown, or of one function of it: taken out, or a quadratic equation. */
 final class Polynomial {
@@ -23,7 +21,7 @@ final class Polynomial {
     Sum sum = Expansion.of(zero);
     Optional<Atom> variable = variable(sum);
     if (variable.isEmpty()) {
-      return sineAndCosine(line, sum);
+      return new Waves(board, name).turn(line, sum);
     }
     NavigableMap<BigFraction, Sum> powers = powers(sum, variable.get());
     BigFraction least = powers.firstKey();
@@ -64,61 +62,27 @@ final class Polynomial {
   }
 
   /** Every term contains the unknown: zero is one root, and the others follow by division. */
-  private Turn withoutZero(Line line, Sum sum, Term divisor) {
-    Sum left = Expansion.of(Sum.of(sum.terms().stream().map(t -> t.over(divisor)).toList()));
-    String text = board.text(divisor);
-    Line sorted = line;
+  private Turn withoutZero(Line line, Sum sum, Term root) {
     if (!line.right().isZero()) {
       Line.Note note = Line.Note.of("Bring everything in {0} to one side.");
-      sorted = line.then(Rule.SUBTRACT_FROM, sum, Sum.ZERO, note);
-      return Turn.Next.of(sorted);
+      return Turn.Next.of(line.then(Rule.COLLECT, sum, Sum.ZERO, note));
     }
-    Line.Note note =
-        Line.Note.of("Divide both sides of {0} by " + text + ".", board.notZero(divisor));
-    Line next = sorted.then(Rule.DIVIDE_BY, left, Sum.ZERO, note);
-    Line zero =
-        sorted.then(
-            Rule.CHOOSE_ROOT,
-            Sum.of(Term.of(divisor.factors().firstKey())),
-            Sum.ZERO,
-            Line.Note.of(text + " could be zero."));
-    boolean symbol = divisor.factors().firstKey() instanceof Atom.Symbol;
-    String why = symbol ? name + " ≠ 0 is looked for." : "";
+    Term divisor = root.times(knownFactor(sum));
+    Sum left = Expansion.of(Sum.of(sum.terms().stream().map(t -> t.over(divisor)).toList()));
+    String reason = "Divide both sides of {0} by " + board.text(divisor) + ".";
+    Line.Note note = Line.Note.of(reason, board.notZero(divisor));
+    Line next = line.then(Rule.DIVIDE_BY, left, Sum.ZERO, note);
+    Atom atom = root.factors().firstKey();
+    Line.Note may = Line.Note.of(board.text(root) + " could be zero.");
+    Line zero = line.then(Rule.CHOOSE_ROOT, Sum.of(Term.of(atom)), Sum.ZERO, may);
+    String why = atom instanceof Atom.Symbol ? name + " ≠ 0 is looked for." : "";
     return new Turn.Next(next, List.of(new Turn.Alternative(zero, why)));
   }
 
-  /** a sin(x) + b cos(x) = 0: divided by the cosine. */
-  private Turn sineAndCosine(Line line, Sum sum) {
-    for (Term term : sum.terms()) {
-      for (Atom atom : term.factors().keySet()) {
-        boolean cosine =
-            atom instanceof Atom.Applied a
-                && a.function() == ElementaryFunction.COS
-                && a.contains(name);
-        boolean all = sum.terms().stream().allMatch(t -> t.contains(name));
-        if (cosine && all && sum.terms().size() == 2) {
-          Term divisor = Term.of(atom);
-          List<Term> over = new ArrayList<>();
-          sum.terms().forEach(t -> over.add(t.over(divisor)));
-          Sum zero = Sum.of(over);
-          boolean left = line.right().isZero();
-          Line.Note note =
-              Line.Note.of(
-                  "Divide both sides of {0} by " + board.text(divisor) + ".",
-                  board.notZero(divisor));
-          Line next =
-              left
-                  ? line.then(Rule.DIVIDE_BY, zero, Sum.ZERO, note)
-                  : line.then(
-                      Rule.SUBTRACT_FROM,
-                      sum,
-                      Sum.ZERO,
-                      Line.Note.of("Bring everything in {0} to one side."));
-          return Turn.Next.of(next);
-        }
-      }
-    }
-    return Isolation.stuck();
+  /** What stands in every term above the line and does not contain the unknown. */
+  private Term knownFactor(Sum sum) {
+    Term common = sum.terms().stream().reduce(Term::common).orElse(Term.ONE);
+    return common.part(atom -> !atom.contains(name) && common.exponent(atom).doubleValue() > 0);
   }
 
   private Turn quadratic(Line line, Atom variable, NavigableMap<BigFraction, Sum> powers) {

@@ -1,7 +1,9 @@
 package plainscale.algebra;
 
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.math3.fraction.BigFraction;
+import plainscale.quantity.ElementaryFunction;
 
 /**
  * The formula for quadratic equations. The line has the root with +; if the other one is meant, a
@@ -15,8 +17,7 @@ final class Quadratic {
   }
 
   /** The equation, what is squared in it, and its two roots. */
-  private record Problem(
-      Line line, Sum variable, Polynomial.Coefficients k, Board.Bare root, Sum plus, Sum minus) {}
+  private record Problem(Line line, Sum variable, Polynomial.Coefficients k, Sum plus, Sum minus) {}
 
   Turn turn(Line line, Sum variable, Polynomial.Coefficients k) {
     Sum discriminant = k.discriminant();
@@ -24,11 +25,22 @@ final class Quadratic {
       return new Turn.End(
           Turn.Kind.NOT_REAL, "the discriminant " + board.text(discriminant) + " is negative");
     }
-    Board.Bare root = board.withoutBars(discriminant.power(BigFraction.ONE_HALF));
-    Sum plus = k.root(1, root.sum());
-    Sum minus = k.root(-1, root.sum());
-    Problem problem = new Problem(line, variable, k, root, plus, minus);
+    Sum root = withoutBars(discriminant.power(BigFraction.ONE_HALF));
+    Problem problem = new Problem(line, variable, k, k.root(1, root), k.root(-1, root));
     return discriminant.isZero() ? Turn.Next.of(first(problem, "")) : choose(problem);
+  }
+
+  /** |v| may be written v, since both signs follow. */
+  private static Sum withoutBars(Sum root) {
+    Sum result = Sum.ONE;
+    for (Map.Entry<Atom, BigFraction> factor : root.asTerm().factors().entrySet()) {
+      boolean bars =
+          factor.getKey() instanceof Atom.Applied a && a.function() == ElementaryFunction.ABS;
+      Sum base =
+          bars ? ((Atom.Applied) factor.getKey()).argument() : Sum.of(Term.of(factor.getKey()));
+      result = result.times(base.power(factor.getValue()));
+    }
+    return result.times(Sum.of(Term.number(root.asTerm().coefficient())));
   }
 
   /** A positive root is preferred to a negative one; otherwise nothing tells. */
@@ -37,7 +49,8 @@ final class Quadratic {
     int plus = board.sign(problem.plus());
     int minus = board.sign(problem.minus());
     Polynomial.Coefficients k = problem.k();
-    if (board.sign(k.a()) * board.sign(k.c()) < 0) {
+    boolean hasValue = board.value(problem.plus()).isPresent();
+    if (!hasValue && board.sign(k.a()) * board.sign(k.c()) < 0) {
       plus = board.sign(k.a()); // the product of the roots is negative
       minus = -plus;
     }
@@ -46,37 +59,38 @@ final class Quadratic {
       return new Turn.Next(first(problem, ""), List.of(other));
     }
     String positive = text + " ≥ 0";
-    String why = text + " would be negative.";
     Line taken = plus > 0 ? first(problem, positive) : second(problem, positive);
     Line left = plus > 0 ? second(problem, "") : first(problem, "");
-    return new Turn.Next(taken, List.of(new Turn.Alternative(left, why)));
+    return new Turn.Next(taken, List.of(Turn.Alternative.negative(left, text)));
   }
 
   private Line first(Problem problem, String condition) {
-    Polynomial.Coefficients k = problem.k();
-    String reason =
-        "{0} is quadratic in %s: coefficients %s, %s and %s. The root with + is written."
-            .formatted(
-                board.text(problem.variable()),
-                board.text(k.a()),
-                board.text(k.b()),
-                board.text(k.c()));
-    String all = joined(condition, problem.root().condition());
+    String reason = reason(problem, "+");
     return problem
         .line()
         .then(
-            Rule.QUADRATIC_FORMULA, problem.variable(), problem.plus(), Line.Note.of(reason, all));
-  }
-
-  private static String joined(String first, String second) {
-    return first + (first.isEmpty() || second.isEmpty() ? "" : ", ") + second;
+            Rule.QUADRATIC_FORMULA,
+            problem.variable(),
+            problem.plus(),
+            Line.Note.of(reason, condition));
   }
 
   private Line second(Problem problem, String condition) {
-    String reason = "The other root of {0}, with − before the square root.";
-    String all = joined(condition, problem.root().condition());
+    String reason = reason(problem, "−");
     return problem
         .line()
-        .then(Rule.CHOOSE_ROOT, problem.variable(), problem.minus(), Line.Note.of(reason, all));
+        .then(
+            Rule.CHOOSE_ROOT, problem.variable(), problem.minus(), Line.Note.of(reason, condition));
+  }
+
+  private String reason(Problem problem, String sign) {
+    Polynomial.Coefficients k = problem.k();
+    return "{0} is quadratic in %s: coefficients %s, %s and %s. The root with %s is written."
+        .formatted(
+            board.text(problem.variable()),
+            board.text(k.a()),
+            board.text(k.b()),
+            board.text(k.c()),
+            sign);
   }
 }

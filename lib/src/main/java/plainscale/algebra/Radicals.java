@@ -41,11 +41,7 @@ final class Radicals {
 
   private Line alone(Line line, Sum side, Sum other) {
     Sum rest = Sum.of(side.terms().stream().filter(term -> !isRoot(term)).toList());
-    return line.then(
-        Rule.SUBTRACT_FROM,
-        side.minus(rest),
-        other.minus(rest),
-        Line.Note.of("Subtract " + board.text(rest) + " from both sides of {0}."));
+    return new Gathering(board, name).shifted(line, new Sum[] {side, other}, rest);
   }
 
   private boolean isRoot(Term term) {

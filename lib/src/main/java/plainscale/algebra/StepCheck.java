@@ -15,11 +15,13 @@ final class StepCheck {
   private final Rule rule;
   private final List<Equation> from;
   private final Equation after;
+  private final boolean zeroSides;
 
   StepCheck(Rule rule, List<Equation> from, Equation after) {
     this.rule = rule;
     this.from = from;
     this.after = after;
+    this.zeroSides = hasZeroSides();
   }
 
   /** What a point says: empty if the sides have no good values there. */
@@ -28,13 +30,13 @@ final class StepCheck {
         switch (rule) {
           case SUBSTITUTE -> points.on(from.get(1), values);
           case QUADRATIC_FORMULA, CHOOSE_ROOT -> points.on(after, values);
-          default -> zeroSides() ? points.on(after, values) : Optional.of(values);
+          default -> zeroSides ? points.on(after, values) : Optional.of(values);
         };
     return moved.flatMap(this::holdsAt);
   }
 
   /** With zero on a side any factor would do: what is checked then is that the root is kept. */
-  private boolean zeroSides() {
+  private boolean hasZeroSides() {
     return (rule == Rule.MULTIPLY_BY || rule == Rule.DIVIDE_BY)
         && NormalForm.of(after.right()).isZero();
   }
@@ -42,7 +44,7 @@ final class StepCheck {
   private Optional<Boolean> holdsAt(Map<String, Double> values) {
     Sides result = Sides.of(after, values);
     List<Sides> sources = from.stream().map(equation -> Sides.of(equation, values)).toList();
-    if (zeroSides()) {
+    if (zeroSides) {
       return Optional.of(sources.get(0).equal());
     }
     boolean root = rule == Rule.QUADRATIC_FORMULA || rule == Rule.CHOOSE_ROOT;
@@ -57,13 +59,15 @@ final class StepCheck {
     Sides b = s.get(0);
     return switch (rule) {
       case SUBSTITUTE -> a.nearlySame(b) || a.nearlySame(b.swapped());
-      case COLLECT, FACTOR_OUT, EXPAND, IDENTITY, SIMPLIFY, SWAP_SIDES ->
-          a.same(b) || a.same(b.swapped());
+      case FACTOR_OUT, EXPAND, IDENTITY, SWAP_SIDES -> a.same(b) || a.same(b.swapped());
       case MULTIPLY_BY, DIVIDE_BY ->
           a.left().times(b.right()).near(a.right().times(b.left()))
               || a.left().times(b.left()).near(a.right().times(b.right()));
-      case ADD_TO, SUBTRACT_FROM -> sameSize(a.difference(), b.difference());
-      case ADD_EQUATIONS -> sameSize(a.difference(), b.difference().plus(s.get(1).difference()));
+      case ADD_TO, SUBTRACT_FROM, COLLECT -> sameSize(a.difference(), b.difference());
+      case ADD_EQUATIONS -> added(a, b, s.get(1));
+      case SQUARE_AND_ADD ->
+          added(a, b.squares(), s.get(1).squares())
+              || added(a, b.squares(), s.get(1).squares().swapped());
       case SUBTRACT_EQUATIONS ->
           sameSize(a.difference(), b.difference().minus(s.get(1).difference()));
       case DIVIDE_EQUATIONS -> sameRatio(a, b, s.get(1).swapped());
@@ -79,6 +83,10 @@ final class StepCheck {
 
   private static boolean sameSize(Approximate a, Approximate b) {
     return a.near(b) || a.near(b.negate());
+  }
+
+  private static boolean added(Sides a, Sides b, Sides c) {
+    return sameSize(a.difference(), b.difference().plus(c.difference()));
   }
 
   private static boolean sameRatio(Sides a, Sides b, Sides c) {
@@ -161,6 +169,10 @@ final class StepCheck {
 
     boolean nearlySame(Sides other) {
       return left.nearly(other.left) && right.nearly(other.right);
+    }
+
+    Sides squares() {
+      return new Sides(left.times(left), right.times(right));
     }
 
     Approximate difference() {

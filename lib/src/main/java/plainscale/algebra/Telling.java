@@ -1,9 +1,7 @@
 package plainscale.algebra;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
@@ -25,9 +23,6 @@ final class Telling {
     this.lines = lines;
     this.unknown = unknown;
   }
-
-  /** A candidate for the answer: where it stands, and why it is not the first choice. */
-  private record Candidate(Line line, String why) {}
 
   Derivation tell(Search.Found found) {
     Derivation derivation = told(found);
@@ -96,16 +91,21 @@ final class Telling {
       Line last = impossible.get();
       return ended(last, new Outcome.Contradiction(equation(last)));
     }
-    List<Candidate> candidates = new ArrayList<>(List.of(new Candidate(path.last(), "")));
+    List<Candidate> candidates = candidates(path);
+    List<Candidate> open = candidates.stream().filter(Candidate::isOpen).toList();
+    Derivation derivation = chosen(open, candidates);
+    return open.size() > 1 || hasValues() ? judged(derivation, candidates) : derivation;
+  }
+
+  private List<Candidate> candidates(Isolation.Path path) {
+    List<Candidate> candidates = new ArrayList<>(List.of(new Candidate(path.last(), "", false)));
     for (Turn.Alternative other : path.alternatives()) {
-      Isolation.Path rest = new Isolation(board, unknown).run(other.line());
+      Isolation.Path rest = new Isolation(board, unknown).run(other.line()).withTangent(board);
       if (rest.isDone()) {
-        candidates.add(new Candidate(rest.last(), other.why()));
+        candidates.add(new Candidate(rest.last(), other.why(), other.onlyBySign()));
       }
     }
-    boolean open = candidates.stream().skip(1).anyMatch(other -> other.why().isEmpty());
-    Derivation first = chosen(candidates, candidates.get(0), open);
-    return hasValues() ? byValues(first, candidates, open) : first;
+    return candidates;
   }
 
   /** A relation that was not needed and into which the answer does not fit. */
@@ -145,41 +145,35 @@ final class Telling {
         .allMatch(name -> board.known().value(name).isPresent());
   }
 
-  private Derivation chosen(List<Candidate> candidates, Candidate chosen, boolean several) {
-    if (several) {
-      List<Candidate> open = candidates.stream().filter(c -> c.why().isEmpty()).toList();
-      List<Line> ends = open.stream().map(Candidate::line).toList();
-      List<Expr> answers = open.stream().map(this::answer).toList();
-      return new Derivation(
-          unknown, relations, numbering(ends).steps(), new Outcome.Several(answers));
+  /** The derivation of these roots, of which all others are told too if it is only one. */
+  private Derivation chosen(List<Candidate> chosen, List<Candidate> all) {
+    if (chosen.size() > 1) {
+      List<Line> ends = chosen.stream().map(Candidate::line).toList();
+      List<Expr> answers = chosen.stream().map(this::answer).toList();
+      Outcome several = new Outcome.Several(answers);
+      return new Derivation(unknown, relations, numbering(ends).steps(), several);
     }
+    Candidate only = chosen.get(0);
     List<Outcome.Other> rejected =
-        candidates.stream()
-            .filter(other -> !other.equals(chosen))
+        all.stream()
+            .filter(other -> !other.equals(only))
             .map(other -> new Outcome.Other(answer(other), other.why()))
             .toList();
-    return ended(chosen.line(), new Outcome.Solved(answer(chosen), rejected));
+    return ended(only.line(), new Outcome.Solved(answer(only), rejected));
   }
 
   private Expr answer(Candidate candidate) {
     return board.writer().write(candidate.line().right());
   }
 
-  /** With values at hand, a root that does not fit the relations is rejected for that. */
-  private Derivation byValues(Derivation first, List<Candidate> candidates, boolean open) {
-    List<Candidate> judged = candidates.stream().map(c -> judged(first, c)).toList();
-    List<Candidate> fit = judged.stream().filter(c -> !c.why().startsWith("It ")).toList();
-    List<Candidate> positive =
-        fit.stream().filter(c -> board.value(c.line().right()).orElse(0) >= 0).toList();
-    if (fit.isEmpty()) {
-      return notReal(first);
+  /** Roots that are not real, do not fit or are not meant are told with the reason. */
+  private Derivation judged(Derivation derivation, List<Candidate> candidates) {
+    boolean angle = Angles.isAngle(lines, unknown);
+    Choice.Result result = new Choice(board, derivation, candidates, angle).result();
+    if (!result.left().isEmpty()) {
+      return chosen(result.left(), result.all());
     }
-    if (positive.size() > 1 && open) {
-      return chosen(fit, fit.get(0), true);
-    }
-    Candidate chosen = positive.isEmpty() ? fit.get(0) : positive.get(0);
-    boolean several = positive.isEmpty() && fit.size() > 1 && open;
-    return chosen(several ? fit : judged, chosen, several);
+    return hasValues() ? notReal(derivation) : derivation;
   }
 
   private Derivation notReal(Derivation derivation) {
@@ -187,26 +181,5 @@ final class Telling {
     String why = "With the values given, what follows does not fit the relations.";
     return new Derivation(
         unknown, relations, derivation.steps(), new Outcome.NoRealSolution(last, why));
-  }
-
-  private Candidate judged(Derivation derivation, Candidate candidate) {
-    OptionalDouble value = board.value(candidate.line().right());
-    if (Double.isNaN(value.orElse(Double.NaN))) {
-      return new Candidate(candidate.line(), "It is not a real number for these values.");
-    }
-    Map<String, Double> values = new HashMap<>();
-    for (Line line : lines) {
-      for (String name : line.names()) {
-        board.known().value(name).ifPresent(v -> values.put(name, v));
-      }
-    }
-    values.put(unknown, value.getAsDouble());
-    Optional<Boolean> holds =
-        new Completion(derivation, Check.used(derivation), name -> true).complete(values, 0);
-    if (holds.isPresent() && !holds.get()) {
-      return new Candidate(candidate.line(), "It does not fit the relations.");
-    }
-    boolean negative = value.getAsDouble() < 0 && candidate.why().isEmpty();
-    return negative ? new Candidate(candidate.line(), unknown + " would be negative.") : candidate;
   }
 }

@@ -12,8 +12,19 @@ sealed interface Turn {
     }
   }
 
-  /** Another line that follows too, and why it is not the one taken; empty if nothing tells. */
-  record Alternative(Line line, String why) {}
+  /**
+   * Another line that follows too, and why it is not the one taken; empty if nothing tells. A sign
+   * alone is a weaker reason than others.
+   */
+  record Alternative(Line line, String why, boolean onlyBySign) {
+    Alternative(Line line, String why) {
+      this(line, why, false);
+    }
+
+    static Alternative negative(Line line, String what) {
+      return new Alternative(line, what + " would be negative.", true);
+    }
+  }
 
   /** There is nothing to go on with. */
   record End(Kind kind, String why) implements Turn {}

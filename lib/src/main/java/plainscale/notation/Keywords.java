@@ -19,7 +19,8 @@ public final class Keywords {
   /** Words that begin a statement. */
   public static final List<String> STATEMENTS =
       words(
-          "given show say relation solve what compare forces pairs depends vary budget together contrast near expand ruler squares dots"
+          "given show say relation solve what compare forces pairs depends vary limit budget together contrast near"
+              + " expand ruler squares dots"
               + " constants locale scale digits orders");
 
   /** Words that follow a formula in a statement. */
@@ -32,7 +33,7 @@ public final class Keywords {
           "in to with by roughly for if on from figures words full digits parts orders boxes counting length"
               + " sharing pages textbook codata short long milliard indian repeated ratio nearest"
               + " floor everyday spaced steps answer questions small trials seed rectangular triangular"
-              + " up down left right along missing");
+              + " up down left right along missing infinity equation of");
 
   private Keywords() {}
 

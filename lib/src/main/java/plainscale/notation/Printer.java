@@ -164,8 +164,15 @@ public final class Printer implements Expr.Visitor<String> {
    */
   private static String product(Expr left, Expr right) {
     String second = second(right);
-    boolean star = lastFactor(left) instanceof Expr.Literal || Character.isDigit(second.charAt(0));
+    boolean star = endsInNumber(left) || Character.isDigit(second.charAt(0));
     return leading(left) + (star ? "*" : " ") + second;
+  }
+
+  /** A name right after a number could be its unit. */
+  private static boolean endsInNumber(Expr expr) {
+    return expr instanceof Expr.Negation negation
+        ? endsInNumber(negation.operand())
+        : lastFactor(expr) instanceof Expr.Literal;
   }
 
   @Override

@@ -8,7 +8,7 @@ import plainscale.units.UnitParser;
 
 /** Turns a range of the source into tokens, or says at which character it cannot. */
 final class Scanner {
-  private static final String SYMBOLS = "+-*/^()[]=,±·×⋅∙•−–÷∕<>:;|{}!.′'\\&~?$@";
+  private static final String SYMBOLS = "+-*/^()[]=,±·×⋅∙•−–÷∕<>:;|{}!.′'\\&~?$@∞";
 
   /** Signs that other programs write for the same thing. */
   private static final Map<String, String> SAME_AS =
@@ -17,22 +17,7 @@ final class Scanner {
   /** Signs of print that have another form in a cell. */
   private static final Map<String, String> WRITTEN =
       Map.of(
-          "√",
-          "sqrt(…)",
-          "∛",
-          "cbrt(…)",
-          "½",
-          "1/2",
-          "¼",
-          "1/4",
-          "¾",
-          "3/4",
-          "⅓",
-          "1/3",
-          "≈",
-          "=",
-          "\u221E",
-          "a number");
+          "√", "sqrt(…)", "∛", "cbrt(…)", "½", "1/2", "¼", "1/4", "¾", "3/4", "⅓", "1/3", "≈", "=");
 
   /** Longer words would make the search for what was meant slow. */
   private static final int LONGEST_NAME = 100;

@@ -240,6 +240,24 @@ public sealed interface Statement {
     }
   }
 
+  /** {@code limit θ to 90° show T}: what comes of a name ever nearer to a value, or ever larger. */
+  record Limit(Span span, Option name, @Nullable Expr to, List<Value> shown) implements Statement {
+    /** Keeps its own copy of the list. */
+    public Limit {
+      shown = List.copyOf(shown);
+    }
+
+    /** What the name comes near to; none if it grows without end. */
+    public Optional<Expr> goal() {
+      return Optional.ofNullable(to);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.limit(this);
+    }
+  }
+
   /** {@code together V, I, φ}: the readings of these givens belong together, one by one. */
   record Together(Span span, List<Option> names) implements Statement {
     /** Keeps its own copy of the names. */
@@ -350,6 +368,12 @@ public sealed interface Statement {
   /** A live value in braces. */
   record Value(Expr value, Format format) implements Part {}
 
+  /** {@code equation 5 of q} in braces: a line of a derivation; {@code span}: its number. */
+  record EquationOf(Span span, int number, Option unknown) implements Part {}
+
+  /** {@code steps of q} in braces: how many steps a derivation has. */
+  record StepsOf(Option unknown) implements Part {}
+
   /** A word that chooses something, and where it stands. */
   record Option(Span span, String text) {}
 
@@ -428,6 +452,8 @@ public sealed interface Statement {
     R depends(Depends depends);
 
     R vary(Vary vary);
+
+    R limit(Limit limit);
 
     R together(Together together);
 

@@ -32,6 +32,7 @@ final class StatementParser {
           Map.entry("pairs", StatementParser::pairs),
           Map.entry("depends", StatementParser::depends),
           Map.entry("vary", StatementParser::vary),
+          Map.entry("limit", p -> new LimitParser(p.tokens, p.names, p.units).limit(p.start)),
           Map.entry("solve", StatementParser::solve),
           Map.entry("budget", StatementParser::budget),
           Map.entry("together", StatementParser::together),
@@ -369,56 +370,11 @@ final class StatementParser {
       throw tokens.unexpected("a text in quotation marks belongs here");
     }
     tokens.next();
-    return new Statement.Say(whole(), parts(text.span()));
+    return new Statement.Say(whole(), new SayParser(tokens.source(), names).parts(text.span()));
   }
 
-  /** The words and live values of a text; braces hold a value, doubled braces are braces. */
-  private List<Statement.Part> parts(Span quoted) {
-    List<Statement.Part> parts = new ArrayList<>();
-    StringBuilder words = new StringBuilder();
-    String source = tokens.source();
-    int at = quoted.start() + 1;
-    while (at < quoted.end() - 1) {
-      char c = source.charAt(at);
-      boolean doubled = (c == '{' || c == '}') && source.charAt(at + 1) == c;
-      if (c == '\\' || doubled) {
-        words.append(source.charAt(at + 1));
-        at += 2;
-      } else if (c == '{') {
-        addText(parts, words);
-        int close = closing(at, quoted.end() - 1);
-        parts.add(value(new Span(at + 1, close)));
-        at = close + 1;
-      } else {
-        words.append(c);
-        at++;
-      }
-    }
-    addText(parts, words);
-    return parts;
-  }
-
-  private static void addText(List<Statement.Part> parts, StringBuilder words) {
-    if (words.length() > 0) {
-      parts.add(new Statement.Text(words.toString()));
-      words.setLength(0);
-    }
-  }
-
-  private int closing(int open, int end) {
-    int close = tokens.source().indexOf('}', open);
-    if (close < 0 || close >= end) {
-      throw tokens.fault(
-          "This brace is not closed.", new Span(open, open + 1), "add } after the value");
-    }
-    return close;
-  }
-
-  private Statement.Part value(Span inside) {
-    return new StatementParser(tokens.source(), inside, names).valuePart();
-  }
-
-  private Statement.Part valuePart() {
+  /** A value in braces. */
+  Statement.Part valuePart() {
     Expr value = new ExpressionParser(tokens, names).sum();
     Format format = format();
     if (!tokens.atEnd()) {

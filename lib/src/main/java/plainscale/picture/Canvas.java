@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A picture in the making: shapes and texts from the top downwards, at the width of a phone. */
-final class Canvas {
-  static final double LEFT = Theme.MARGIN;
-  static final double RIGHT = Theme.WIDTH - Theme.MARGIN;
+public final class Canvas {
+  public static final double LEFT = Theme.MARGIN;
+  public static final double RIGHT = Theme.WIDTH - Theme.MARGIN;
   private static final double BELOW_TITLE = 18;
 
   private final String title;
@@ -14,7 +14,7 @@ final class Canvas {
   private double y = Theme.MARGIN;
 
   /** Begins with the title, unless it is empty. */
-  Canvas(String title) {
+  public Canvas(String title) {
     this.title = Mark.cut(title.strip());
     if (!this.title.isEmpty()) {
       write(LEFT, List.of(new TextBlock.Line(this.title, Theme.TITLE)));
@@ -23,40 +23,40 @@ final class Canvas {
   }
 
   /** Where the next thing goes. */
-  double y() {
+  public double y() {
     return y;
   }
 
-  void moveTo(double lower) {
+  public void moveTo(double lower) {
     y = lower;
   }
 
-  void skip(double room) {
+  public void skip(double room) {
     y += room;
   }
 
-  void add(Shape shape) {
+  public void add(Shape shape) {
     shapes.add(shape);
   }
 
-  void addAll(List<? extends Shape> more) {
+  public void addAll(List<? extends Shape> more) {
     shapes.addAll(more);
   }
 
   /** Paragraphs from {@code x} to the right margin. */
-  void write(double x, List<TextBlock.Line> paragraphs) {
+  public void write(double x, List<TextBlock.Line> paragraphs) {
     TextBlock block = TextBlock.wrapped(paragraphs, RIGHT - x);
     y += block.height();
     shapes.addAll(block.standingOn(x, y));
   }
 
   /** A remark under the picture. */
-  void note(String remark) {
+  public void note(String remark) {
     write(LEFT, List.of(new TextBlock.Line(remark, Theme.NOTE)));
   }
 
   /** The finished scene; the name stands for the title where that is empty. */
-  Scene scene(String name, String alternative) {
+  public Scene scene(String name, String alternative) {
     return new Scene(
         Theme.WIDTH, y + Theme.MARGIN, title.isEmpty() ? name : title, alternative, shapes);
   }

@@ -19,6 +19,10 @@ public sealed interface Shape {
     R discs(Discs discs);
 
     R text(Text text);
+
+    R curve(Curve curve);
+
+    R facet(Facet facet);
   }
 
   /** A straight line. */
@@ -47,6 +51,32 @@ public sealed interface Shape {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.polygon(this);
+    }
+  }
+
+  /** A line through many points. */
+  record Curve(List<Point> points, Stroke stroke) implements Shape {
+    /** Keeps its own copy of the points. */
+    public Curve {
+      points = List.copyOf(points);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.curve(this);
+    }
+  }
+
+  /** A piece of a shaded surface without an edge of its own; {@code light}: 0 black to 1 white. */
+  record Facet(List<Point> points, double light) implements Shape {
+    /** Keeps its own copy of the points. */
+    public Facet {
+      points = List.copyOf(points);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.facet(this);
     }
   }
 

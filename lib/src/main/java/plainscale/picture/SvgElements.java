@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 import static plainscale.picture.SvgWriter.escape;
 import static plainscale.picture.SvgWriter.number;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.stream.IntStream;
@@ -15,6 +16,10 @@ final class SvgElements implements Shape.Visitor<String> {
   private static final String RAISED = "<tspan dy=\"%s\" font-size=\"%s\">%s</tspan>";
   private static final String LOWERED = "<tspan dy=\"%s\">%s</tspan>";
 
+  /** The ground around letters, so that they can be read on lines of a grid. */
+  private static final String HALO =
+      " stroke=\"" + Shade.GROUND.hex() + "\" stroke-width=\"5\" paint-order=\"stroke\"";
+
   /** The size of a superscript and how far it is raised, as fractions of the size of the text. */
   private static final double SMALLER = 0.7;
 
@@ -22,16 +27,46 @@ final class SvgElements implements Shape.Visitor<String> {
 
   @Override
   public String line(Shape.Line line) {
-    Stroke stroke = line.stroke();
-    return "<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" stroke=\"%s\" stroke-width=\"%s\"%s/>"
+    return "<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" %s/>"
         .formatted(
             number(line.from().x()),
             number(line.from().y()),
             number(line.to().x()),
             number(line.to().y()),
+            stroke(line.stroke()));
+  }
+
+  private static String stroke(Stroke stroke) {
+    String dashes = stroke.dash().pattern();
+    return "stroke=\"%s\" stroke-width=\"%s\"%s"
+        .formatted(
             stroke.shade().hex(),
             number(stroke.width()),
-            stroke.dashed() ? " stroke-dasharray=\"3 4\"" : "");
+            dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\"");
+  }
+
+  @Override
+  public String curve(Shape.Curve curve) {
+    return "<polyline points=\"%s\" fill=\"none\" stroke-linejoin=\"round\" %s/>"
+        .formatted(points(curve.points()), stroke(curve.stroke()));
+  }
+
+  /** A hairline of its own shade closes the seams to its neighbours. */
+  @Override
+  public String facet(Shape.Facet facet) {
+    int level = (int) Math.round(255 * Math.max(0, Math.min(1, facet.light())));
+    String grey = "#%1$02x%1$02x%1$02x".formatted(level);
+    return "<path d=\"M%sz\" fill=\"%s\" stroke=\"%s\" stroke-width=\"0.6\"/>"
+        .formatted(points(facet.points()), grey, grey);
+  }
+
+  /** Places with one decimal: a tenth of a pixel is enough for a curve. */
+  private static String points(List<Point> points) {
+    return points.stream().map(p -> tenth(p.x()) + " " + tenth(p.y())).collect(joining(" "));
+  }
+
+  private static String tenth(double value) {
+    return number(Math.rint(value * 10) / 10);
   }
 
   @Override
@@ -73,7 +108,7 @@ final class SvgElements implements Shape.Visitor<String> {
   public String text(Shape.Text text) {
     TextStyle style = text.style();
     boolean spaced = text.pitch() > 0;
-    return "<text class=\"%s\" x=\"%s\" y=\"%s\" text-anchor=\"%s\" font-size=\"%s\"%s fill=\"%s\">%s</text>"
+    return "<text class=\"%s\" x=\"%s\" y=\"%s\" text-anchor=\"%s\" font-size=\"%s\"%s fill=\"%s\"%s>%s</text>"
         .formatted(
             name(style.role()),
             spaced ? places(text) : number(text.at().x()),
@@ -82,6 +117,7 @@ final class SvgElements implements Shape.Visitor<String> {
             number(style.size()),
             weight(style),
             style.shade().hex(),
+            style.halo() ? HALO : "",
             raised(text));
   }
 
@@ -113,6 +149,16 @@ final class SvgElements implements Shape.Visitor<String> {
         out.append(parts.start() == 0 ? part : LOWERED.formatted(number(LIFT * size), part));
       }
     }
-    return out.toString();
+    return symbols(out.toString(), size);
+  }
+
+  /** The marks of symbols as spans; each is closed before the text ends. */
+  private static String symbols(String text, double size) {
+    return text.replace(String.valueOf(Symbol.ITALIC), "<tspan font-style=\"italic\">")
+        .replace(String.valueOf(Symbol.UPRIGHT), "</tspan>")
+        .replace(
+            String.valueOf(Symbol.LOWERED),
+            "<tspan baseline-shift=\"sub\" font-size=\"" + number(SMALLER * size) + "\">")
+        .replace(String.valueOf(Symbol.LEVEL), "</tspan>");
   }
 }

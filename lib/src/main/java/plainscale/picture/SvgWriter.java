@@ -37,7 +37,7 @@ public final class SvgWriter {
             number(scene.height()),
             size,
             FONTS,
-            escape(scene.title()),
+            escape(Symbol.spoken(scene.title())),
             escape(scene.alternative()),
             number(scene.width()),
             number(scene.height()),

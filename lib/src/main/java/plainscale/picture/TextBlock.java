@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Lines of text over one another, wrapped to a width. */
-record TextBlock(List<Line> lines) {
+public record TextBlock(List<Line> lines) {
   private static final double LEADING = 1.35;
 
   /** One line in its style. */
-  record Line(String content, TextStyle style) {
+  public record Line(String content, TextStyle style) {
     double width() {
       return TextWidth.of(content, style);
     }
@@ -19,7 +19,7 @@ record TextBlock(List<Line> lines) {
   }
 
   /** The lines that are left after wrapping each at its spaces. */
-  static TextBlock wrapped(List<Line> paragraphs, double width) {
+  public static TextBlock wrapped(List<Line> paragraphs, double width) {
     List<Line> lines = new ArrayList<>();
     for (Line paragraph : paragraphs) {
       if (!paragraph.content().isBlank()) {
@@ -29,16 +29,16 @@ record TextBlock(List<Line> lines) {
     return new TextBlock(List.copyOf(lines));
   }
 
-  double width() {
+  public double width() {
     return lines.stream().mapToDouble(Line::width).max().orElse(0);
   }
 
-  double height() {
+  public double height() {
     return lines.stream().mapToDouble(Line::height).sum();
   }
 
   /** The texts, with the last line ending at {@code bottom}. */
-  List<Shape> standingOn(double x, double bottom) {
+  public List<Shape> standingOn(double x, double bottom) {
     List<Shape> texts = new ArrayList<>();
     double y = bottom - height();
     for (Line line : lines) {

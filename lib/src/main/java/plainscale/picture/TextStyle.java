@@ -1,7 +1,16 @@
 package plainscale.picture;
 
-/** Role, anchor, size in pixels, weight and shade of a text. */
-public record TextStyle(TextRole role, Anchor anchor, double size, Weight weight, Shade shade) {
+/**
+ * Role, anchor, size in pixels, weight and shade of a text; with a {@code halo} of the ground it
+ * stands clear of the lines that it covers.
+ */
+public record TextStyle(
+    TextRole role, Anchor anchor, double size, Weight weight, Shade shade, boolean halo) {
+
+  /** A style without a halo. */
+  public TextStyle(TextRole role, Anchor anchor, double size, Weight weight, Shade shade) {
+    this(role, anchor, size, weight, shade, false);
+  }
 
   /** Which part of the text stands at its point. */
   public enum Anchor {
@@ -34,6 +43,11 @@ public record TextStyle(TextRole role, Anchor anchor, double size, Weight weight
 
   /** The same style with another anchor. */
   public TextStyle at(Anchor other) {
-    return new TextStyle(role, other, size, weight, shade);
+    return new TextStyle(role, other, size, weight, shade, halo);
+  }
+
+  /** The same style with a halo. */
+  public TextStyle withHalo() {
+    return new TextStyle(role, anchor, size, weight, shade, true);
   }
 }

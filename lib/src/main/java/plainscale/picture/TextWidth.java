@@ -8,11 +8,11 @@ import plainscale.picture.TextStyle.Weight;
  * common system fonts (advance widths read from the font: digits 0.636 em, m 0.974, × 0.838, bold
  * about a tenth more).
  */
-final class TextWidth {
+public final class TextWidth {
   /** Room above and below the baseline, in em. */
-  static final double ASCENT = 0.78;
+  public static final double ASCENT = 0.78;
 
-  static final double DESCENT = 0.22;
+  public static final double DESCENT = 0.22;
 
   private static final String NARROW = "ijltfrI.,:;'|!()[]/ -\u2008\u00a0";
   private static final String THIN = "\u202f\u2009";
@@ -22,12 +22,15 @@ final class TextWidth {
 
   private TextWidth() {}
 
-  static double of(String text, TextStyle style) {
+  public static double of(String text, TextStyle style) {
     double em = text.codePoints().mapToDouble(TextWidth::em).sum();
     return em * style.size() * (style.weight() == Weight.BOLD ? BOLD : 1);
   }
 
   private static double em(int c) {
+    if (Symbol.isMark(c)) {
+      return 0;
+    }
     if (Superscript.isRaised(c)) {
       return RAISED * (Superscript.lower(c) == '−' ? 0.84 : 0.64);
     }

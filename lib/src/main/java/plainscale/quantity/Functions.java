@@ -59,6 +59,7 @@ final class Functions {
     return switch (function) {
       case SQRT -> x.value().sqrt(Decimals.DIGITS);
       case ABS -> x.value().abs();
+      case EXP -> Decimals.from(function.value(argument)); // small, but never dust
       default -> Decimals.from(withoutDust(function.value(argument), argument));
     };
   }

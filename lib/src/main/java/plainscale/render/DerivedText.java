@@ -43,7 +43,7 @@ final class DerivedText {
   }
 
   /** In a sentence a power reads better raised. */
-  private static String raised(String sentence) {
+  static String raised(String sentence) {
     return sentence.replaceAll("\\^2\\b", "²").replaceAll("\\^3\\b", "³");
   }
 
@@ -82,6 +82,11 @@ final class DerivedText {
       lines.addAll(result());
     }
     return lines;
+  }
+
+  /** What stands before an equation that a sentence refers to. */
+  static String number(Result.Quoted quoted) {
+    return quoted.number() == 0 ? "" : "(" + quoted.number() + ") ";
   }
 
   private static String numbered(int number, String text) {

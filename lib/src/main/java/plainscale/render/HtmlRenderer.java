@@ -137,6 +137,15 @@ final class HtmlRenderer implements Result.Visitor<String> {
     return grid(TableText.of(varied));
   }
 
+  @Override
+  public String limited(Result.Limited limited) {
+    return grid(TableText.of(limited.table()))
+        + new LimitText(limited)
+            .sentences().stream()
+                .map(line -> "<p>" + medium.words().apply(line) + "</p>")
+                .collect(joining());
+  }
+
   private String grid(List<List<String>> rows) {
     return rows.stream()
         .map(
@@ -188,6 +197,10 @@ final class HtmlRenderer implements Result.Visitor<String> {
   private String piece(Result.Piece piece) {
     if (piece instanceof Result.Words words) {
       return medium.words().apply(words.text());
+    }
+    if (piece instanceof Result.Quoted quoted) {
+      FormulaWriter formula = new FormulaWriter(medium.markup(), quoted.writing().digits());
+      return DerivedText.number(quoted) + math(formula.write(quoted.equation()));
     }
     Result.Numeral number = ((Result.Live) piece).numeral();
     return switch (number.style()) {

@@ -132,6 +132,12 @@ final class TextRenderer implements Result.Visitor<String> {
     return table(TableText.of(varied));
   }
 
+  @Override
+  public String limited(Result.Limited limited) {
+    String sentences = String.join("\n", new LimitText(limited).sentences());
+    return table(TableText.of(limited.table())) + "\n" + sentences;
+  }
+
   private static String table(List<List<String>> rows) {
     return under("", Columns.lines(rows, 3));
   }
@@ -186,6 +192,9 @@ final class TextRenderer implements Result.Visitor<String> {
   private static String piece(Result.Piece piece) {
     if (piece instanceof Result.Live live) {
       return ValueText.of(live.numeral());
+    }
+    if (piece instanceof Result.Quoted quoted) {
+      return DerivedText.number(quoted) + DerivedText.raised(quoted.equation().text());
     }
     return ((Result.Words) piece).text();
   }

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import plainscale.algebra.Budget;
 import plainscale.algebra.Derivation;
 import plainscale.algebra.Equation;
@@ -146,7 +147,7 @@ final class Derivations {
     return new Known() {
       @Override
       public boolean isKnown(String name) {
-        return !name.equals(solve.unknown()) && wave.has(name);
+        return !name.equals(solve.unknown()) && wave.has(name) && !isSolvedBeside(name, solve);
       }
 
       @Override
@@ -154,6 +155,18 @@ final class Derivations {
         return isKnown(name) ? wave.number(name) : OptionalDouble.empty();
       }
     };
+  }
+
+  /** What is solved from the same relations is no help: each would lean on the other. */
+  private boolean isSolvedBeside(String name, Statement.Solve solve) {
+    Entry entry = entries.get(name);
+    return entry != null
+        && entry.statement() instanceof Statement.Solve other
+        && names(other).equals(names(solve));
+  }
+
+  private static Set<String> names(Statement.Solve solve) {
+    return solve.relations().stream().map(Statement.Option::text).collect(Collectors.toSet());
   }
 
   /** The value of the unknown by the answer of its derivation. */

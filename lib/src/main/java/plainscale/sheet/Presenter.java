@@ -83,14 +83,22 @@ final class Presenter implements Statement.Visitor<Result> {
 
   @Override
   public Result say(Statement.Say say) {
-    List<Result.Piece> pieces = new ArrayList<>();
-    for (Statement.Part part : say.parts()) {
-      pieces.add(
-          part instanceof Statement.Text text
-              ? new Result.Words(text.text())
-              : live((Statement.Value) part));
+    return new Result.Narrated(say.parts().stream().map(this::piece).toList());
+  }
+
+  private Result.Piece piece(Statement.Part part) {
+    Quotations quotations = new Quotations(showing);
+    if (part instanceof Statement.Text text) {
+      return new Result.Words(text.text());
     }
-    return new Result.Narrated(pieces);
+    if (part instanceof Statement.EquationOf equation) {
+      return quotations.equation(equation);
+    }
+    if (part instanceof Statement.StepsOf steps) {
+      return quotations.steps(steps);
+    }
+    Statement.Value value = (Statement.Value) part;
+    return quotations.relation(value).orElseGet(() -> live(value));
   }
 
   private Result.Live live(Statement.Value part) {
@@ -169,6 +177,11 @@ final class Presenter implements Statement.Visitor<Result> {
   @Override
   public Result vary(Statement.Vary vary) {
     return new Variations(showing).vary(vary);
+  }
+
+  @Override
+  public Result limit(Statement.Limit limit) {
+    return new Limits(showing).limit(limit);
   }
 
   /** What can be shown of a statement that has no value. */

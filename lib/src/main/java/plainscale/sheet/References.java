@@ -70,9 +70,17 @@ final class References implements Statement.Visitor<Stream<String>> {
 
   @Override
   public Stream<String> say(Statement.Say say) {
-    return say.parts().stream()
-        .filter(Statement.Value.class::isInstance)
-        .flatMap(part -> names(((Statement.Value) part).value()));
+    return say.parts().stream().flatMap(References::names);
+  }
+
+  private static Stream<String> names(Statement.Part part) {
+    if (part instanceof Statement.EquationOf equation) {
+      return Stream.of(equation.unknown().text());
+    }
+    if (part instanceof Statement.StepsOf steps) {
+      return Stream.of(steps.unknown().text());
+    }
+    return part instanceof Statement.Value value ? names(value.value()) : Stream.empty();
   }
 
   @Override
@@ -149,6 +157,13 @@ final class References implements Statement.Visitor<Stream<String>> {
         Stream.concat(
             Stream.of(vary.from(), vary.to()), vary.shown().stream().map(Statement.Value::value));
     return Stream.concat(Stream.of(vary.name().text()), values.flatMap(References::names));
+  }
+
+  @Override
+  public Stream<String> limit(Statement.Limit limit) {
+    Stream<Expr> values =
+        Stream.concat(limit.goal().stream(), limit.shown().stream().map(Statement.Value::value));
+    return Stream.concat(Stream.of(limit.name().text()), values.flatMap(References::names));
   }
 
   @Override

@@ -261,6 +261,28 @@ public sealed interface Result {
     }
   }
 
+  /**
+   * What comes of a name ever nearer to {@code to}, from above or below, or, without it, ever
+   * larger: the rows, and one ending for each quantity.
+   */
+  record Limited(Varied table, String name, @Nullable Shown to, boolean above, List<Ending> endings)
+      implements Result {
+    /** Keeps its own copy of the endings. */
+    public Limited {
+      endings = List.copyOf(endings);
+    }
+
+    /** What the name comes near to; none if it grows without end. */
+    public Optional<Shown> goal() {
+      return Optional.ofNullable(to);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.limited(this);
+    }
+  }
+
   /** What makes a quantity uncertain. */
   record Budgeted(Label label, Shown shown, Account account, Writing writing) implements Result {
     @Override
@@ -364,6 +386,9 @@ public sealed interface Result {
   /** Words as they stand. */
   record Words(String text) implements Piece {}
 
+  /** A relation, or, with its number, a line of a derivation. */
+  record Quoted(int number, Equation equation, Writing writing) implements Piece {}
+
   /** A live value in the form asked for. */
   record Live(Numeral numeral) implements Piece {}
 
@@ -402,6 +427,8 @@ public sealed interface Result {
     R dependence(Dependence dependence);
 
     R varied(Varied varied);
+
+    R limited(Limited limited);
 
     R budgeted(Budgeted budgeted);
 

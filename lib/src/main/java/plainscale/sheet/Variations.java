@@ -64,7 +64,8 @@ final class Variations {
     return Optional.of(fraction);
   }
 
-  private static Fraction nearest(double value) {
+  /** The nearest fraction with a small denominator. */
+  static Fraction nearest(double value) {
     Fraction best = new Fraction((int) Math.rint(value));
     for (int d = 2; d <= LARGEST_DENOMINATOR; d++) {
       Fraction candidate = new Fraction((int) Math.rint(value * d), d);
@@ -83,8 +84,8 @@ final class Variations {
   private double ratio(Statement.Depends depends, Quantity on, double factor, double here) {
     Quantity changed = on.times(Quantity.number(BigDecimal.valueOf(factor)));
     try {
-      Wave other = showing.wave().with(Map.of(depends.on().text(), changed));
-      return number(other.evaluate(depends.value(), showing.source())) / here;
+      OtherValues other = new OtherValues(showing, Map.of(depends.on().text(), changed));
+      return number(other.of(depends.value())) / here;
     } catch (ProblemException noValue) {
       return Double.NaN;
     }
@@ -140,10 +141,10 @@ final class Variations {
   private List<Optional<Shown>> row(Statement.Vary vary, Quantity value, Quantity from) {
     List<Optional<Shown>> row = new ArrayList<>();
     row.add(Optional.of(exactly(value, from)));
-    Wave other = showing.wave().with(Map.of(vary.name().text(), value));
+    OtherValues other = new OtherValues(showing, Map.of(vary.name().text(), value));
     for (Statement.Value shown : vary.shown()) {
       try {
-        Quantity result = other.evaluate(shown.value(), showing.source());
+        Quantity result = other.of(shown.value());
         Format format = shown.format().figures() > 0 ? shown.format() : shown.format().to(FIGURES);
         row.add(Optional.of(showing.shown(result, format, shown.value().span())));
       } catch (ProblemException noValue) {

@@ -42,6 +42,25 @@ class NumericallyTest {
     assertEquals(count, roots(equation).size(), () -> roots(equation).toString());
   }
 
+  /** Domains that end between two values of the scan. */
+  @ParameterizedTest
+  @CsvSource({
+    "acos(x/0.37) = 0.1*x, 1, 0.3697471099013218",
+    "acos(x/0.7) = 0.01, 1, 0.699965000291665",
+    "asin(x/2.2) = 1.5707, 1, 2.199999989793264",
+    "sqrt(x - 0.37) = 0, 1, 0.37",
+    "sqrt(0.37 - x) = x, 1, 0.2874007874011811",
+    "sqrt(x - 1.1) = 0.01, 1, 1.1001",
+    "sqrt(x - 0.37) + 1 = 0, 0, 0",
+    "sqrt(x) = 0, 1, 0",
+    "ln(x) = -50, 1, 1.928749847963918e-22"
+  })
+  void aRootNearTheEdgeOfTheDomainIsFound(String equation, int count, double root) {
+    List<Double> found = roots(equation);
+    assertEquals(count, found.size(), found.toString());
+    assertEquals(root, found.stream().findFirst().orElse(0.0), 1e-13 * root + 1e-300);
+  }
+
   @Test
   void aRootLiesInItsBracketAndHasASmallResidual() {
     Numerically.Roots roots = solve("k x = cos(x)", Map.of("k", 0.2));

@@ -236,6 +236,17 @@ class SolverTest {
     assertEquals(new Outcome.Free(List.of("y")), derivation.outcome());
   }
 
+  /** The law of cosines for an angle between two forces (textbook form, from memory). */
+  @Test
+  void twoForcesAtAnAngleGiveTheLawOfCosines() {
+    Derivation derivation =
+        Systems.solve(
+            "R", names("F_1", "F_2", "α"), "R cos(δ) = F_1 + F_2 cos(α)", "R sin(δ) = F_2 sin(α)");
+    Expr expected = Systems.expression("sqrt(F_1^2 + F_2^2 + 2*F_1 F_2 cos(α))");
+    assertSame(new Equation(solved(derivation).answer(), expected));
+    assertEquals(4, derivation.steps().size(), Systems.text(derivation));
+  }
+
   @Test
   void twoComponentsGiveTheirResultant() {
     Derivation derivation =

@@ -76,6 +76,16 @@ class PrinterTest {
     assertTrue(valued > EXPRESSIONS / 8, valued + " expressions with a value: too few to compare");
   }
 
+  /** Where g and m are names and units too, a number is kept apart from the name after it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"(-2)*g", "(-2)*g m", "-(2*g)", "(-0.5)*m/g", "(-1/2) m", "x (-2) g"})
+  void aNameAfterANumberWithASignIsNotReadAsAUnit(String formula) {
+    Names names = new KnownNames(Set.of("x", "g", "m"));
+    Expr expr = Notation.parseExpression(formula, names).value();
+    String printed = Printer.print(expr);
+    assertEquals(tree(expr), tree(Notation.parseExpression(printed, names).value()), printed);
+  }
+
   /** A raised ⁻² is one number, a printed ^-2 is a sign and a number. */
   private static String tree(Expr expr) {
     return Bracketed.text(expr).replaceAll("\\^-(\\d+)", "^(-$1)");
@@ -109,6 +119,10 @@ class PrinterTest {
         "(x*2)/3       | (x*2)/3",
         "x*2/3         | x (2/3)",
         "-x y          | -x y",
+        "(-2) x        | -2*x",
+        "-2*x          | -2*x",
+        "(-(-2)) x     | -(-2)*x",
+        "(-2) (x y)    | -2*(x y)",
         "-(x y)        | -(x y)",
         "x - (-y)      | x - (-y)",
         "x (-y)        | x (-y)",

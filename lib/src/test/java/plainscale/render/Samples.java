@@ -106,6 +106,20 @@ final class Samples {
         vary m from -1 g to 3 g by 1 g show w in mN, sqrt(m/1 [g])
         """);
     CELLS.put(
+        "limits",
+        """
+        T = m g_n/cos(θ)
+        limit θ to 90° show T in mN, d, m g_n, 1/(90° - θ)^(1/2)
+        limit θ to 0° show (1 - cos(θ))/θ^2, ln(θ/1 [rad])
+        """);
+    CELLS.put(
+        "equations in sentences",
+        """
+        relation push: F = k_e n^2 (1 [C])^2/d^2 "push < pull"
+        solve push for F with answer
+        say "With {push} in {steps of F} steps: {equation 1 of F} & <more>."
+        """);
+    CELLS.put(
         "forces",
         """
         w = m g_n

@@ -57,6 +57,22 @@ class SolvingTest {
     assertEquals("Divide (1) by (2): T cancels.", steps.get(0).reason());
   }
 
+  /** With a 3-4-5 triangle of forces. */
+  @Test
+  void twoUnknownsOfTheSameRelationsDoNotLeanOnEachOther() {
+    run(
+        sheet,
+        "two",
+        "given F = 3.0 N",
+        "given W = 4.0 N",
+        "relation across: F = S sin(β)",
+        "relation upright: W = S cos(β)",
+        "solve across, upright for S",
+        "solve across, upright for β");
+    assertEquals(5, value(sheet, "S").value().doubleValue(), 1e-12);
+    assertEquals(0.75, Math.tan(value(sheet, "β").value().doubleValue()), 1e-12);
+  }
+
   @Test
   void whatWasSolvedForIsANameOfTheSheetAndFollowsTheGivens() {
     run(sheet, "solve", "solve level, upright, shape for q");

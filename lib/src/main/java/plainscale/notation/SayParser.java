@@ -1,0 +1,106 @@
+package plainscale.notation;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The text of a {@code say}: words as they stand, and in braces what is live: a value with its
+ * format, {@code equation 5 of q} or {@code steps of q}. Doubled braces are braces.
+ */
+final class SayParser {
+  private static final BigDecimal TOO_MANY = BigDecimal.valueOf(1_000_000);
+
+  private final String source;
+  private final Names names;
+
+  SayParser(String source, Names names) {
+    this.source = source;
+    this.names = names;
+  }
+
+  /** The pieces between the quotation marks. */
+  List<Statement.Part> parts(Span quoted) {
+    List<Statement.Part> parts = new ArrayList<>();
+    StringBuilder words = new StringBuilder();
+    int at = quoted.start() + 1;
+    while (at < quoted.end() - 1) {
+      char c = source.charAt(at);
+      boolean doubled = (c == '{' || c == '}') && source.charAt(at + 1) == c;
+      if (c == '\\' || doubled) {
+        words.append(source.charAt(at + 1));
+        at += 2;
+      } else if (c == '{') {
+        addText(parts, words);
+        int close = closing(at, quoted.end() - 1);
+        parts.add(live(new Span(at + 1, close)));
+        at = close + 1;
+      } else {
+        words.append(c);
+        at++;
+      }
+    }
+    addText(parts, words);
+    return parts;
+  }
+
+  private static void addText(List<Statement.Part> parts, StringBuilder words) {
+    if (words.length() > 0) {
+      parts.add(new Statement.Text(words.toString()));
+      words.setLength(0);
+    }
+  }
+
+  private int closing(int open, int end) {
+    int close = source.indexOf('}', open);
+    if (close < 0 || close >= end) {
+      throw new ProblemException(
+          new Problem(
+              Problem.Kind.SYNTAX,
+              "This brace is not closed.",
+              source,
+              new Span(open, open + 1),
+              List.of("add } after the value")));
+    }
+    return close;
+  }
+
+  private Statement.Part live(Span inside) {
+    Tokens tokens = new Tokens(source, inside.start(), inside.end());
+    Token first = tokens.peek();
+    if (first.isWord("steps") && tokens.peek(1).isWord("of")) {
+      return steps(tokens);
+    }
+    boolean numbered = tokens.peek(1).type() == Token.Type.NUMBER && tokens.peek(2).isWord("of");
+    if (first.isWord("equation") && numbered) {
+      return equation(tokens);
+    }
+    return new StatementParser(source, inside, names).valuePart();
+  }
+
+  private static Statement.Part steps(Tokens tokens) {
+    tokens.next();
+    tokens.next();
+    return new Statement.StepsOf(derived(tokens, "steps of q"));
+  }
+
+  private static Statement.Part equation(Tokens tokens) {
+    tokens.next();
+    Token number = tokens.next();
+    boolean whole = number.number().whole();
+    int value = whole ? number.number().value().min(TOO_MANY).intValue() : 0;
+    if (value <= 0) {
+      throw tokens.fault("Equations are numbered from 1, as in: {equation 5 of q}.", number.span());
+    }
+    tokens.next();
+    return new Statement.EquationOf(number.span(), value, derived(tokens, "equation 5 of q"));
+  }
+
+  private static Statement.Option derived(Tokens tokens, String example) {
+    Statement.Option name = tokens.name(example);
+    if (!tokens.atEnd()) {
+      throw tokens.unexpected("the brace ends after the name, as in: {" + example + "}");
+    }
+    return name;
+  }
+}
