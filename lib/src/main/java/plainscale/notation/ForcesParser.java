@@ -36,7 +36,7 @@ final class ForcesParser {
     Statement.Option body = on();
     Expr slope = slope();
     colon(body);
-    List<Acting> acting = acting();
+    List<Acting> acting = acting(body.text());
     refuseWithoutSlope(slope, acting, body);
     ForcesEdition edition = edition();
     return new Statement.Forces(start.to(tokens.last()), body, slope, acting, edition);
@@ -123,15 +123,16 @@ final class ForcesParser {
   }
 
   /** {@code weight m g_n down by "Earth", thread T along 90° − θ by "hook"}. */
-  private List<Acting> acting() {
+  private List<Acting> acting(String body) {
     List<Acting> acting = new ArrayList<>();
     do {
-      acting.add(force());
+      acting.add(force(body));
     } while (tokens.accept(","));
+    refuseWithoutComma("Between two forces stands a comma.");
     return List.copyOf(acting);
   }
 
-  private Acting force() {
+  private Acting force(String body) {
     Statement.Option label = text("what the force is called belongs here, as in: " + EXAMPLE);
     if (ENDS.contains(tokens.peek().text())) {
       throw tokens.fault(
@@ -141,7 +142,7 @@ final class ForcesParser {
     }
     Expr size = new ExpressionParser(tokens, names, ENDS).sum();
     Acting.Pointing pointing = pointing();
-    return new Acting(label.text(), size, pointing, agent());
+    return new Acting(label.text(), size, pointing, agent(body));
   }
 
   private Acting.Pointing pointing() {
@@ -192,10 +193,26 @@ final class ForcesParser {
         "… along 30°");
   }
 
-  private @Nullable String agent() {
-    return tokens.acceptWord("by")
-        ? body("what exerts the force belongs here, as in: by \"Earth\"").text()
-        : null;
+  private @Nullable String agent(String body) {
+    if (!tokens.acceptWord("by")) {
+      return null;
+    }
+    Statement.Option agent = body("what exerts the force belongs here, as in: by \"Earth\"");
+    if (agent.text().equalsIgnoreCase(body)) {
+      throw tokens.fault(
+          "A body exerts no force on itself; after “by” stands what pulls or pushes it.",
+          agent.span(),
+          "by \"Earth\"");
+    }
+    return agent.text();
+  }
+
+  private void refuseWithoutComma(String sentence) {
+    Token next = tokens.peek();
+    boolean another = next.type() == Token.Type.NAME && !next.isWord("with");
+    if (another || next.type() == Token.Type.STRING) {
+      throw tokens.fault(sentence, next.span(), ", " + tokens.text(next.span()));
+    }
   }
 
   /** {@code with missing}, {@code with directions} or {@code with dot} at the end. */
@@ -225,6 +242,7 @@ final class ForcesParser {
       }
       bodies.add(body);
     } while (tokens.accept(","));
+    refuseWithoutComma("Between two bodies stands a comma.");
     return bodies;
   }
 }

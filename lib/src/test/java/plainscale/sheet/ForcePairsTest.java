@@ -115,6 +115,7 @@ class ForcePairsTest {
         "pairs book, hook, book  | book        | This body stands here twice. | delete it",
         "pairs 3                 | 3           | Here there is “3”; the name of a body belongs here, as in: pairs \"left ball\". |",
         "pairs left ball         | left ball   | A name of several words stands in quotation marks. | \"left ball\"",
+        "pairs book \"hook\"    | \"hook\"  | Between two bodies stands a comma. | , \"hook\"",
         "pairs book with         | with        | I do not understand the line from here on. |"
       })
   void whatIsWrongIsTold(String cell, String place, String sentence, String repair) {

@@ -233,6 +233,9 @@ class ForcesTest {
         "forces on ball: push 3 up             | 3    | “push” needs a force as its size; 3 is a plain number. | forces of this sheet: F",
         "forces on ball: push F up by          | ~~   | Here the line ends; what exerts the force belongs here, as in: by \"Earth\". |",
         "forces on ball: push F up by the wind | the wind | A name of several words stands in quotation marks. | \"the wind\"",
+        "forces on ball: push F up by Ball    | Ball | A body exerts no force on itself; after “by” stands what pulls or pushes it. | by \"Earth\"",
+        "forces on ball: push F up by \"air\" pull F up | pull | Between two forces stands a comma. | , pull",
+        "forces on ball: push F up pull F up  | pull | Between two forces stands a comma. | , pull",
         "forces on ball: push F up with force  | force | Here there is “force”; “missing” belongs here. |",
         "forces on ball: push x_9 up           | x_9  | I do not know “x_9” in this sheet. | define it first: given x_9 = …, or x_9 = …"
       })
