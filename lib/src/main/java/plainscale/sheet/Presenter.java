@@ -1,6 +1,5 @@
 package plainscale.sheet;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
