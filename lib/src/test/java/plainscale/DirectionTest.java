@@ -34,8 +34,8 @@ class DirectionTest {
           "render",
           "document");
 
-  /** The writing and drawing of magnitudes, and fields, stand beside the chain up to the sheet. */
-  private static final List<String> BESIDE = List.of("magnitude", "picture", "field");
+  /** Class data, fields, and the writing and drawing of magnitudes stand beside the chain. */
+  private static final List<String> BESIDE = List.of("data", "magnitude", "picture", "field");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()
@@ -92,11 +92,18 @@ class DirectionTest {
 
   @Test
   void aMagnitudeKnowsNoPicture() {
-    assertKnowsNone("magnitude", List.of("picture"));
+    assertKnowsNone("magnitude", List.of("picture", "data"));
+    assertKnowsNone("picture", List.of("data"));
   }
 
   @Test
-  void whatComesBeforeTheSheetWritesNoMagnitudes() {
+  void dataKnowUnitsAndQuantitiesOnly() {
+    assertKnowsNone("data", CHAIN.subList(CHAIN.indexOf("notation"), CHAIN.size()));
+    assertKnowsNone("data", List.of("magnitude", "picture"));
+  }
+
+  @Test
+  void whatComesBeforeTheSheetKnowsNothingBesideIt() {
     CHAIN.subList(0, CHAIN.indexOf("sheet")).forEach(name -> assertKnowsNone(name, BESIDE));
   }
 

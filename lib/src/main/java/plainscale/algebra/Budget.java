@@ -37,10 +37,20 @@ public final class Budget {
     return usual(() -> false);
   }
 
+  /** Whether someone wants the run stopped. */
+  public boolean isStopped() {
+    return stopped.getAsBoolean();
+  }
+
+  /** Whether nothing more may be spent. */
+  public boolean isOver() {
+    return left < 0 || isStopped() || System.nanoTime() > deadline;
+  }
+
   /** Pays for one step at a place in a source. */
   void spend(String source, Span span) {
     left--;
-    if (stopped.getAsBoolean()) {
+    if (isStopped()) {
       throw problem("Stopped, as you asked.", source, span);
     }
     if (left < 0 || (left % CLOCK_EVERY == 0 && System.nanoTime() > deadline)) {

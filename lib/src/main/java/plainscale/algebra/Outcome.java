@@ -54,6 +54,20 @@ public sealed interface Outcome {
   /** After the step of that number no real number is left. */
   record NoRealSolution(int step, String why) implements Outcome {}
 
-  /** The search was stopped; the steps are as far as it came. */
-  record Bounded(String why) implements Outcome {}
+  /**
+   * The search was stopped; the steps are as far as it came. {@code left} are the numbers of the
+   * equations that they leave, {@code open} the other unknowns in them.
+   */
+  record Bounded(String why, List<Integer> left, List<String> open) implements Outcome {
+    /** Keeps its own copies of the lists. */
+    public Bounded {
+      left = List.copyOf(left);
+      open = List.copyOf(open);
+    }
+
+    /** Stopped before it came anywhere. */
+    public Bounded(String why) {
+      this(why, List.of(), List.of());
+    }
+  }
 }

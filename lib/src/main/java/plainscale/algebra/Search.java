@@ -81,6 +81,11 @@ final class Search {
     return numeric.or(() -> smallest).orElseThrow();
   }
 
+  /** The fewest equations that the search has come to, wherever it is. */
+  Optional<Found> smallest() {
+    return smallest;
+  }
+
   /** Whether an equation turned out to say nothing new. */
   boolean isDependent() {
     return dependent;

@@ -28,6 +28,7 @@ public final class Solver {
   private final Board board;
   private final List<Line> lines;
   private final Selection selection;
+  private final List<Search> searches = new ArrayList<>();
 
   private Solver(List<Relation> relations, String unknown, Board board) {
     this.relations = relations;
@@ -52,7 +53,7 @@ public final class Solver {
       List<Equation> equations = relations.stream().map(Relation::equation).toList();
       Writer writer = new Writer(NameOrder.of(equations));
       Board board = new Board(writer, new Others(known, unknown), budget);
-      return new Solver(relations, unknown, board).derive();
+      return new Solver(relations, unknown, board).deriveOrStop();
     } catch (TooLargeException e) {
       return bounded(relations, unknown, String.valueOf(e.getMessage()));
     } catch (ArithmeticException e) {
@@ -81,6 +82,36 @@ public final class Solver {
     }
   }
 
+  private Derivation deriveOrStop() {
+    try {
+      return derive();
+    } catch (TooLargeException e) {
+      return stopped(String.valueOf(e.getMessage()));
+    } catch (ProblemException e) {
+      return stopped(e.problems().get(0).sentence());
+    }
+  }
+
+  /** What was reached with the fewest equations left; nothing if someone wanted it stopped. */
+  private Derivation stopped(String why) {
+    Optional<Search.Found> reached =
+        searches.stream()
+            .flatMap(search -> search.smallest().stream())
+            .min(
+                Comparator.comparing((Search.Found found) -> found.live().size())
+                    .thenComparing(Search.Found::steps));
+    return reached
+        .filter(found -> !board.budget().isStopped())
+        .flatMap(found -> new Telling(board, relations, lines, unknown).stopped(found, why))
+        .orElseGet(() -> bounded(relations, unknown, why));
+  }
+
+  private Search search() {
+    Search search = new Search(board, unknown);
+    searches.add(search);
+    return search;
+  }
+
   private Derivation derive() {
     List<BitSet> sets = selection.determining(unknown);
     Optional<Search.Found> best = Optional.empty();
@@ -90,7 +121,7 @@ public final class Solver {
         break;
       }
       size = set.cardinality();
-      Search search = new Search(board, unknown);
+      Search search = search();
       Search.Found found = search.run(set.stream().mapToObj(lines::get).toList());
       if (found.path().isEmpty() && search.isDependent()) {
         continue; // the equations say less than their number
@@ -121,7 +152,7 @@ public final class Solver {
     if (set.isEmpty() || set.cardinality() > MOST_CONNECTED) {
       return Optional.empty();
     }
-    Search.Found found = new Search(board, unknown).run(set.stream().mapToObj(lines::get).toList());
+    Search.Found found = search().run(set.stream().mapToObj(lines::get).toList());
     return Optional.of(found).filter(Solver::isAnswer);
   }
 

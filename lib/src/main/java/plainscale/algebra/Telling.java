@@ -12,6 +12,9 @@ final class Telling {
   /** How far relations that say the same may be apart when what is known was measured. */
   private static final double MEASURED = 0.01;
 
+  /** No one reads an equation of more characters on the way to nothing. */
+  private static final int LONGEST = 600;
+
   private final Board board;
   private final List<Relation> relations;
   private final List<Line> lines;
@@ -32,6 +35,28 @@ final class Telling {
     }
     String why = "A check by numbers failed: " + check.failures().get(0) + ".";
     return new Derivation(unknown, relations, List.of(), new Outcome.Bounded(why));
+  }
+
+  /** The steps to where a search was stopped; none if they are none, or too long to be read. */
+  Optional<Derivation> stopped(Search.Found found, String why) {
+    Numbering numbering = numbering(found.live());
+    List<Integer> left = found.live().stream().map(numbering::number).sorted().toList();
+    List<String> open = unknowns(found);
+    open.remove(unknown);
+    Derivation derivation =
+        new Derivation(unknown, relations, numbering.steps(), new Outcome.Bounded(why, left, open));
+    boolean readable =
+        derivation.steps().stream().allMatch(s -> s.after().text().length() <= LONGEST);
+    return Optional.of(derivation)
+        .filter(d -> !d.steps().isEmpty() && readable)
+        .filter(d -> Check.of(d, board.known()::isKnown).passes());
+  }
+
+  private List<String> unknowns(Search.Found found) {
+    TreeSet<String> names = new TreeSet<>();
+    found.live().forEach(line -> names.addAll(line.names()));
+    names.removeIf(name -> board.known().isKnown(name));
+    return new ArrayList<>(names);
   }
 
   private Derivation told(Search.Found found) {
@@ -76,12 +101,9 @@ final class Telling {
   }
 
   private Derivation system(Search.Found found) {
-    TreeSet<String> names = new TreeSet<>();
-    found.live().forEach(line -> names.addAll(line.names()));
-    names.removeIf(name -> board.known().isKnown(name));
     Outcome outcome =
         new Outcome.NumericSystem(
-            found.live().stream().map(this::equation).toList(), new ArrayList<>(names));
+            found.live().stream().map(this::equation).toList(), unknowns(found));
     return new Derivation(unknown, relations, numbering(found.live()).steps(), outcome);
   }
 

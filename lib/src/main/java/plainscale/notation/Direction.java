@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The directions that have a word of their own, with their angle from “right” (anticlockwise). */
 public enum Direction {
@@ -15,7 +16,15 @@ public enum Direction {
   /** 180°. */
   LEFT(180),
   /** 270°. */
-  DOWN(270);
+  DOWN(270),
+  /** Along a slope upwards. */
+  UPHILL(0, true),
+  /** Square to a slope, out of it. */
+  AWAY(90, true),
+  /** Along a slope downwards. */
+  DOWNHILL(180, true),
+  /** Square to a slope, into it. */
+  INTO(270, true);
 
   /** The word before an angle. */
   static final String ALONG = "along";
@@ -34,15 +43,30 @@ public enum Direction {
           Map.entry("west", LEFT),
           Map.entry("rightward", RIGHT),
           Map.entry("rightwards", RIGHT),
-          Map.entry("east", RIGHT));
+          Map.entry("east", RIGHT),
+          Map.entry("upslope", UPHILL),
+          Map.entry("downslope", DOWNHILL),
+          Map.entry("outward", AWAY),
+          Map.entry("inward", INTO));
 
   private final int degrees;
+  private final boolean onSlope;
 
   Direction(int degrees) {
-    this.degrees = degrees;
+    this(degrees, false);
   }
 
-  /** The angle from “right”, anticlockwise, in degrees. */
+  Direction(int degrees, boolean onSlope) {
+    this.degrees = degrees;
+    this.onSlope = onSlope;
+  }
+
+  /** Whether it is counted from the way up a slope instead of from “right”. */
+  public boolean isOnSlope() {
+    return onSlope;
+  }
+
+  /** The angle from “right”, or from the way up a slope that rises to the right, in degrees. */
   public int degrees() {
     return degrees;
   }
@@ -59,6 +83,10 @@ public enum Direction {
       case UP -> DOWN;
       case LEFT -> RIGHT;
       case DOWN -> UP;
+      case UPHILL -> DOWNHILL;
+      case AWAY -> INTO;
+      case DOWNHILL -> UPHILL;
+      case INTO -> AWAY;
     };
   }
 
@@ -74,6 +102,6 @@ public enum Direction {
 
   /** All words that end the size of a force. */
   static List<String> words() {
-    return List.of("up", "down", "left", "right", ALONG);
+    return Stream.concat(Arrays.stream(values()).map(Direction::word), Stream.of(ALONG)).toList();
   }
 }

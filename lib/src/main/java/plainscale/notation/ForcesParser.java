@@ -11,13 +11,16 @@ import plainscale.text.Near;
  * What belongs to forces in a statement: bodies, and the forces on one of them.
  *
  * <pre>{@code
- * forces    := "on" body ":" force { "," force } [ "with" "missing" ]
+ * forces    := "on" body [ "slope" sum ] ":" force { "," force } [ "with" edition ]
+ * edition   := "missing" | "directions" | "dot"
  * force     := label sum direction [ "by" body ]
  * direction := "up" | "down" | "left" | "right" | "along" sum
+ *            | "uphill" | "downhill" | "away" | "into"
  * }</pre>
  */
 final class ForcesParser {
   private static final String EXAMPLE = "forces on \"ball\": weight m g_n down by \"Earth\"";
+  private static final String SLOPE = "slope";
   private static final Set<String> ENDS = Set.copyOf(Direction.words());
 
   private final Tokens tokens;
@@ -31,9 +34,12 @@ final class ForcesParser {
   /** What follows the word “forces”, which stands at {@code start}. */
   Statement.Forces forces(Span start) {
     Statement.Option body = on();
+    Expr slope = slope();
+    colon(body);
     List<Acting> acting = acting(body.text());
-    boolean missing = missing();
-    return new Statement.Forces(start.to(tokens.last()), body, acting, missing);
+    refuseWithoutSlope(slope, acting, body);
+    ForcesEdition edition = edition();
+    return new Statement.Forces(start.to(tokens.last()), body, slope, acting, edition);
   }
 
   /** What follows the word “pairs”, which stands at {@code start}. */
@@ -42,12 +48,24 @@ final class ForcesParser {
     return new Statement.Pairs(start.to(tokens.last()), bodies);
   }
 
-  /** {@code on "left ball":}. */
+  /** {@code on "left ball"}. */
   private Statement.Option on() {
     if (!tokens.acceptWord("on")) {
       throw tokens.unexpected("“on” and the body belong here, as in: " + EXAMPLE);
     }
-    Statement.Option body = text("the name of the body belongs here, as in: " + EXAMPLE);
+    return text("the name of the body belongs here, as in: " + EXAMPLE);
+  }
+
+  /** {@code slope 25°}, if it is there. */
+  private @Nullable Expr slope() {
+    if (!tokens.peek().text().equals(SLOPE) || tokens.peek(1).is(":")) {
+      return null;
+    }
+    tokens.next();
+    return new ExpressionParser(tokens, names).sum();
+  }
+
+  private void colon(Statement.Option body) {
     int more = 0;
     while (tokens.peek(more).type() == Token.Type.NAME) {
       more++;
@@ -59,7 +77,20 @@ final class ForcesParser {
       throw tokens.fault(
           "After the body comes a colon.", tokens.peek().span(), "on \"" + body.text() + "\": …");
     }
-    return body;
+  }
+
+  private void refuseWithoutSlope(
+      @Nullable Expr slope, List<Acting> acting, Statement.Option body) {
+    for (Acting force : acting) {
+      if (slope == null
+          && force.pointing() instanceof Acting.Towards towards
+          && towards.direction().isOnSlope()) {
+        throw tokens.fault(
+            "“%s” needs the angle of the slope.".formatted(towards.direction().word()),
+            force.size().span(),
+            "forces on \"" + body.text() + "\" slope 25°: …");
+      }
+    }
   }
 
   private ProblemException severalWords(Span words) {
@@ -184,13 +215,18 @@ final class ForcesParser {
     }
   }
 
-  /** {@code with missing} at the end. */
-  private boolean missing() {
-    boolean with = tokens.acceptWord("with");
-    if (with && !tokens.acceptWord("missing")) {
-      throw tokens.unexpected("“missing” belongs here");
+  /** {@code with missing}, {@code with directions} or {@code with dot} at the end. */
+  private ForcesEdition edition() {
+    if (!tokens.acceptWord("with")) {
+      return ForcesEdition.WHOLE;
     }
-    return with;
+    Optional<ForcesEdition> edition = ForcesEdition.of(tokens.peek().text());
+    if (edition.isEmpty()) {
+      String words = String.join(", ", ForcesEdition.words());
+      throw tokens.unexpected("one of these words belongs here: " + words);
+    }
+    tokens.next();
+    return edition.get();
   }
 
   /** {@code "left ball", "right ball"}: bodies, none of them twice; none at all means all. */

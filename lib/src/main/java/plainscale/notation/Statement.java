@@ -193,7 +193,19 @@ public sealed interface Statement {
   }
 
   /** {@code forces on "ball": weight m g_n down by "Earth"}: what acts on a body. */
-  record Forces(Span span, Option body, List<Acting> acting, boolean missing) implements Statement {
+  record Forces(
+      Span span, Option body, @Nullable Expr slope, List<Acting> acting, ForcesEdition edition)
+      implements Statement {
+    /** Keeps its own copy of the forces. */
+    public Forces {
+      acting = List.copyOf(acting);
+    }
+
+    /** The angle of the slope on which the body stands, if that was said. */
+    public Optional<Expr> onSlope() {
+      return Optional.ofNullable(slope);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.forces(this);

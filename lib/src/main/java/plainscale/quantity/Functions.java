@@ -18,6 +18,9 @@ final class Functions {
    */
   private static final double DUST = 1e-15;
 
+  /** Below this an exponential is zero, since its square would leave the range. */
+  private static final double SMALLEST = Math.pow(10, -Decimals.LARGEST_EXPONENT / 2.0);
+
   private Functions() {}
 
   static Quantity apply(ElementaryFunction function, Quantity x) {
@@ -59,9 +62,14 @@ final class Functions {
     return switch (function) {
       case SQRT -> x.value().sqrt(Decimals.DIGITS);
       case ABS -> x.value().abs();
-      case EXP -> Decimals.from(function.value(argument)); // small, but never dust
+      case EXP -> Decimals.from(withoutUnderflow(function.value(argument)));
       default -> Decimals.from(withoutDust(function.value(argument), argument));
     };
+  }
+
+  /** A small exponential (a Boltzmann factor, a charge that leaks away) is no dust. */
+  private static double withoutUnderflow(double value) {
+    return value < SMALLEST ? 0 : value;
   }
 
   private static double withoutDust(double value, double argument) {

@@ -32,6 +32,7 @@ final class DerivedHtml {
     html.append("<p><b>").append(words(text.head())).append("</b></p>");
     html.append(
         text.showsSteps() ? steps() : "<details><summary>Steps</summary>" + steps() + "</details>");
+    text.stopped().ifPresent(line -> html.append(paragraph(line)));
     text.rejected().forEach(line -> html.append(paragraph(line)));
     if (!text.hidesResults()) {
       html.append(result());

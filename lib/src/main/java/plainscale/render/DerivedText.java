@@ -64,6 +64,34 @@ final class DerivedText {
         : List.of();
   }
 
+  /** What is left where the search was stopped. */
+  Optional<String> stopped() {
+    if (!showsSteps() || !(derived.derivation().outcome() instanceof Outcome.Bounded bounded)) {
+      return Optional.empty();
+    }
+    String left = listed(bounded.left().stream().map(number -> "(" + number + ")").toList());
+    return Optional.of(left)
+        .filter(text -> !text.isEmpty())
+        .map(
+            text ->
+                "Here the search was stopped. "
+                    + left
+                    + (bounded.left().size() == 1 ? " is" : " are")
+                    + " left"
+                    + with(bounded.open()));
+  }
+
+  private static String with(List<String> open) {
+    return open.isEmpty() ? "." : ", with " + listed(open) + " still unknown.";
+  }
+
+  private static String listed(List<String> words) {
+    int last = words.size() - 1;
+    return last < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+  }
+
   List<String> lines() {
     List<String> lines = new ArrayList<>();
     if (showsSteps()) {
@@ -77,6 +105,7 @@ final class DerivedText {
         lines.add(numbered(step.number(), hidesResults() ? BLANK : step.after().text()));
       }
     }
+    stopped().ifPresent(lines::add);
     lines.addAll(rejected());
     if (!hidesResults()) {
       lines.addAll(result());

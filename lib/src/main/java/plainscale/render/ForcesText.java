@@ -5,15 +5,19 @@ import java.util.ArrayList;
 import java.util.List;
 import plainscale.magnitude.Writing;
 import plainscale.notation.Direction;
+import plainscale.notation.ForcesEdition;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
-import plainscale.sheet.ForceDiagram;
+import plainscale.sheet.BodyForces;
 import plainscale.sheet.Result;
 
 /** The forces on a body as a table and sentences, the same in every medium. */
 final class ForcesText {
   private static final List<String> HEAD =
       List.of("force", "size", "direction", "across (+ right)", "up (+)", "by");
+
+  private static final List<String> SLOPE =
+      List.of("force", "size", "direction", "uphill (+)", "away (+)", "by");
 
   /** Figures of a direction in a sentence. */
   private static final int FIGURES = 2;
@@ -23,7 +27,7 @@ final class ForcesText {
   /** Below this many degrees a direction is the word itself. */
   private static final double STRAIGHT = 1e-6;
 
-  private final ForceDiagram diagram;
+  private final BodyForces diagram;
   private final Writing writing;
 
   ForcesText(Result.Forces forces) {
@@ -35,23 +39,29 @@ final class ForcesText {
     return "Forces on " + Bodies.the(diagram.body());
   }
 
-  List<List<String>> table() {
-    List<List<String>> rows = new ArrayList<>(List.of(HEAD));
+  /** Nothing where sizes are left for students to find. */
+  List<List<List<String>>> tables() {
+    if (!diagram.edition().isOpen()) {
+      return List.of();
+    }
+    List<List<String>> rows = new ArrayList<>(List.of(diagram.onSlope().isEmpty() ? HEAD : SLOPE));
     diagram.forces().forEach(force -> rows.add(row(force)));
     if (diagram.forces().size() > 1) {
-      ForceDiagram.Net net = diagram.net();
-      rows.add(List.of("all together", "", "", number(net.across()), number(net.up()), ""));
+      BodyForces.Net net = diagram.net();
+      String first = number(net.onSlope().map(BodyForces.OnSlope::uphill).orElse(net.across()));
+      String second = number(net.onSlope().map(BodyForces.OnSlope::away).orElse(net.up()));
+      rows.add(List.of("all together", "", "", first, second, ""));
     }
-    return rows;
+    return List.of(rows);
   }
 
-  private List<String> row(ForceDiagram.Force force) {
+  private List<String> row(BodyForces.Force force) {
     return List.of(
         force.label(),
         number(force.size()),
         direction(force, writing) + (force.reversed() ? " (against it)" : ""),
-        number(force.across()),
-        number(force.up()),
+        number(force.onSlope().map(BodyForces.OnSlope::uphill).orElse(force.across())),
+        number(force.onSlope().map(BodyForces.OnSlope::away).orElse(force.up())),
         force.agent().orElse("–"));
   }
 
@@ -60,7 +70,7 @@ final class ForcesText {
   }
 
   /** “down”, “along 85.5°”. */
-  static String direction(ForceDiagram.Force force, Writing writing) {
+  static String direction(BodyForces.Force force, Writing writing) {
     return force
         .direction()
         .map(Direction::word)
@@ -69,9 +79,12 @@ final class ForcesText {
 
   /** Whether they balance, what would make them, and what points against its word. */
   List<String> sentences() {
+    if (!diagram.edition().isOpen()) {
+      return List.of();
+    }
     List<String> lines = new ArrayList<>();
     lines.add(verdict());
-    if (diagram.missing()) {
+    if (diagram.edition() == ForcesEdition.MISSING) {
       lines.add(
           diagram
               .balancing()
@@ -79,9 +92,14 @@ final class ForcesText {
               .orElse("No force is missing."));
     }
     diagram.forces().stream()
-        .filter(ForceDiagram.Force::reversed)
+        .filter(BodyForces.Force::reversed)
         .forEach(force -> lines.add(reversed(force)));
     return lines;
+  }
+
+  /** What the forces on a body add up to, in one sentence. */
+  static String verdict(BodyForces forces, Writing writing) {
+    return new ForcesText(new Result.Forces(forces, writing)).verdict();
   }
 
   private String verdict() {
@@ -102,11 +120,11 @@ final class ForcesText {
     };
   }
 
-  private String placed(ForceDiagram.Net net) {
+  private String placed(BodyForces.Net net) {
     return number(net.size()) + ", " + net.angle().map(a -> words(a, writing)).orElse("nowhere");
   }
 
-  private String reversed(ForceDiagram.Force force) {
+  private String reversed(BodyForces.Force force) {
     String meant =
         force
             .direction()

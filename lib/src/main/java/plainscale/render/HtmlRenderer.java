@@ -124,12 +124,14 @@ final class HtmlRenderer implements Result.Visitor<String> {
 
   @Override
   public String forces(Result.Forces forces) {
-    return Sections.of(new ForcesText(forces)).html(medium, "ps-forces");
+    return Sections.of(new ForcesText(forces)).html(medium, "ps-forces")
+        + medium.pictures().apply(ForcePictures.of(forces));
   }
 
   @Override
   public String paired(Result.Paired paired) {
-    return "<div class=\"ps-paired\">" + lines(PairsText.lines(paired)) + "</div>";
+    String pictures = ForcePictures.of(paired).stream().map(medium.pictures()).collect(joining());
+    return "<div class=\"ps-paired\">" + pictures + lines(PairsText.lines(paired)) + "</div>";
   }
 
   @Override

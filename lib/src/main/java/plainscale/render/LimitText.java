@@ -117,9 +117,13 @@ final class LimitText {
   private String distance() {
     String name = limited.name();
     Optional<Shown> goal = limited.goal().filter(g -> g.value().signum() != 0);
-    return goal.map(this::text)
-        .map(g -> limited.above() ? "(" + name + " − " + g + ")" : "(" + g + " − " + name + ")")
+    return goal.map(g -> "(" + (limited.above() ? beyond(g) : text(g) + " − " + name) + ")")
         .orElse(name);
+  }
+
+  private String beyond(Shown goal) {
+    Shown size = new Shown(goal.value().abs(), null, goal.unit());
+    return limited.name() + (goal.value().signum() < 0 ? " + " : " − ") + text(size);
   }
 
   private static String rounded(double value) {

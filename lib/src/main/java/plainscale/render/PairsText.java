@@ -3,8 +3,8 @@ package plainscale.render;
 import java.util.ArrayList;
 import java.util.List;
 import plainscale.magnitude.Writing;
+import plainscale.sheet.BodyForces;
 import plainscale.sheet.Finding;
-import plainscale.sheet.ForceDiagram;
 import plainscale.sheet.Result;
 
 /** What belongs together among forces, in sentences that are the same in every medium. */
@@ -85,11 +85,11 @@ final class PairsText {
         .formatted(the(agent(side)), the(side.body()), size(side.force()), towards(side.force()));
   }
 
-  private String size(ForceDiagram.Force force) {
+  private String size(BodyForces.Force force) {
     return ValueText.number(force.size().shown(), writing);
   }
 
-  private String towards(ForceDiagram.Force force) {
+  private String towards(BodyForces.Force force) {
     return ForcesText.direction(force, writing);
   }
 

@@ -10,7 +10,7 @@ record Sections(String head, List<List<List<String>>> tables, List<String> sente
   private static final int GAP = 3;
 
   static Sections of(ForcesText text) {
-    return new Sections(text.head(), List.of(text.table()), text.sentences());
+    return new Sections(text.head(), text.tables(), text.sentences());
   }
 
   static Sections of(CasesText text) {

@@ -115,7 +115,10 @@ final class TextRenderer implements Result.Visitor<String> {
 
   @Override
   public String forces(Result.Forces forces) {
-    return sections(Sections.of(new ForcesText(forces)));
+    String told = sections(Sections.of(new ForcesText(forces)));
+    return forces.diagram().edition().isOpen()
+        ? told
+        : told + "\n[" + ForcePictures.of(forces).alternative() + "]";
   }
 
   private static String sections(Sections sections) {

@@ -14,7 +14,7 @@ import plainscale.quantity.Quantity;
 final class CaseForces {
   private final Showing showing;
   private final List<Alternative> alternatives;
-  private final List<List<ForceDiagram>> diagrams = new ArrayList<>();
+  private final List<List<BodyForces>> diagrams = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
 
   CaseForces(Showing showing, Statement.Compare compare, List<Alternative> alternatives) {
@@ -40,7 +40,7 @@ final class CaseForces {
     if (diagrams.isEmpty()) {
       return rows;
     }
-    List<ForceDiagram> first = diagrams.get(0);
+    List<BodyForces> first = diagrams.get(0);
     for (int body = 0; body < first.size(); body++) {
       for (int force = 0; force < first.get(body).forces().size(); force++) {
         rows.add(row(body, force));
@@ -54,8 +54,8 @@ final class CaseForces {
         diagrams.stream()
             .map(all -> Optional.of(all.get(body).forces().get(force).size()))
             .toList();
-    ForceDiagram diagram = diagrams.get(0).get(body);
-    ForceDiagram.Force named = diagram.forces().get(force);
+    BodyForces diagram = diagrams.get(0).get(body);
+    BodyForces.Force named = diagram.forces().get(force);
     Expr formula = named.formula();
     Result.Label label =
         new Result.Label(Optional.of(named.label()), Optional.of(formula), diagram.body());

@@ -22,7 +22,7 @@ final class DeclaredBodies {
   }
 
   /** The diagrams of all bodies with the values of a wave; what has none is told at a place. */
-  List<ForceDiagram> all(Wave wave, Span span) {
+  List<BodyForces> all(Wave wave, Span span) {
     return entries().stream().map(entry -> diagram(entry, wave, span)).toList();
   }
 
@@ -31,7 +31,7 @@ final class DeclaredBodies {
   }
 
   /** The diagrams of the bodies that were asked for; without any, of all. */
-  List<ForceDiagram> asked(Statement.Pairs pairs) {
+  List<BodyForces> asked(Statement.Pairs pairs) {
     if (isEmpty()) {
       throw showing.problem(
           Problem.Kind.NAME,
@@ -69,7 +69,7 @@ final class DeclaredBodies {
   }
 
   /** A mistake in another cell is told here, without that cell's line numbers. */
-  private ForceDiagram diagram(Entry entry, Wave wave, Span span) {
+  private BodyForces diagram(Entry entry, Wave wave, Span span) {
     try {
       return new Forces(wave, entry.source()).on((Statement.Forces) entry.statement());
     } catch (ProblemException e) {

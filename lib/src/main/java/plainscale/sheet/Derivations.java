@@ -61,9 +61,9 @@ final class Derivations {
     names.removeIf(name -> !known.isKnown(name));
     KnownDerivations.Question question =
         new KnownDerivations.Question(relations, solve.unknown(), Set.copyOf(names));
-    Optional<Derivation> closedForm =
-        wave.isChanged() ? wave.knownDerivations().closedForm(question) : Optional.empty();
-    return closedForm.orElseGet(() -> derived(solve, source, question));
+    Optional<Derivation> before =
+        wave.isChanged() ? wave.knownDerivations().latest(question) : Optional.empty();
+    return before.orElseGet(() -> derived(solve, source, question));
   }
 
   private Derivation derived(
@@ -227,7 +227,11 @@ final class Derivations {
     }
   }
 
-  private static ProblemException unsolved(Derivation derivation, Span span, String source) {
+  private ProblemException unsolved(Derivation derivation, Span span, String source) {
+    if (budget.isStopped() && derivation.outcome() instanceof Outcome.Bounded bounded) {
+      return new ProblemException(
+          new Problem(Problem.Kind.LIMIT, bounded.why(), source, span, List.of()));
+    }
     return new ProblemException(
         new Problem(Problem.Kind.VALUE, sentence(derivation), source, span, repairs(derivation)));
   }
@@ -261,8 +265,24 @@ final class Derivations {
   }
 
   private static List<String> repairs(Derivation derivation) {
+    if (derivation.outcome() instanceof Outcome.Bounded bounded) {
+      return afterStop(derivation, bounded);
+    }
     return derivation.outcome() instanceof Outcome.Free free
         ? List.of("give " + free.names().get(0) + " a value, or add a relation that contains it")
         : List.of();
+  }
+
+  /** What makes the next search shorter. */
+  private static List<String> afterStop(Derivation derivation, Outcome.Bounded bounded) {
+    List<String> repairs = new ArrayList<>();
+    if (!bounded.open().isEmpty()) {
+      String next = bounded.open().get(0);
+      repairs.add(
+          "in two steps: solve … for %s, then … for %s".formatted(next, derivation.unknown()));
+      repairs.add("give " + next + " a value");
+    }
+    repairs.add("leave out relations that are not needed");
+    return repairs;
   }
 }

@@ -11,7 +11,7 @@ public record Finding(Kind kind, List<Side> sides) {
   }
 
   /** A force and the body on which it acts. */
-  public record Side(String body, ForceDiagram.Force force) {}
+  public record Side(String body, BodyForces.Force force) {}
 
   /** What was found, in the order in which it is told. */
   public enum Kind {

@@ -19,11 +19,11 @@ import plainscale.quantity.ElementaryFunction;
  */
 final class ForcePairs {
   private final List<Finding.Side> all = new ArrayList<>();
-  private final List<ForceDiagram> diagrams;
+  private final List<BodyForces> diagrams;
   private final Set<Finding.Side> paired = new LinkedHashSet<>();
   private final List<Finding> findings = new ArrayList<>();
 
-  private ForcePairs(List<ForceDiagram> diagrams) {
+  private ForcePairs(List<BodyForces> diagrams) {
     this.diagrams = diagrams;
     diagrams.forEach(
         diagram ->
@@ -34,7 +34,7 @@ final class ForcePairs {
    * What is found among the forces on these bodies. Which forces are a pair hangs on their names
    * only, so that other values give the same pairs in the same order.
    */
-  static List<Finding> among(List<ForceDiagram> diagrams) {
+  static List<Finding> among(List<BodyForces> diagrams) {
     ForcePairs pairs = new ForcePairs(diagrams);
     pairs.pair(ForcePairs::isSameKind);
     pairs.pair((one, other) -> true);
@@ -104,11 +104,11 @@ final class ForcePairs {
         other.force().size().apply(ElementaryFunction.ABS).negate());
   }
 
-  private void balances(ForceDiagram diagram) {
-    List<ForceDiagram.Force> forces = diagram.forces();
+  private void balances(BodyForces diagram) {
+    List<BodyForces.Force> forces = diagram.forces();
     for (int i = 0; i < forces.size(); i++) {
       Finding.Side one = new Finding.Side(diagram.body(), forces.get(i));
-      for (ForceDiagram.Force force : forces.subList(i + 1, forces.size())) {
+      for (BodyForces.Force force : forces.subList(i + 1, forces.size())) {
         Finding.Side other = new Finding.Side(diagram.body(), force);
         if (one.force().size().value().signum() != 0 && isOpposite(one, other)) {
           findings.add(new Finding(Finding.Kind.BALANCE, List.of(one, other)));
@@ -139,6 +139,6 @@ final class ForcePairs {
 
   /** The body that exerts the force, if forces on it are declared. */
   private Optional<String> drawn(Finding.Side side) {
-    return diagrams.stream().map(ForceDiagram::body).filter(body -> isBy(side, body)).findFirst();
+    return diagrams.stream().map(BodyForces::body).filter(body -> isBy(side, body)).findFirst();
   }
 }

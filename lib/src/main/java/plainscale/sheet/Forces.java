@@ -36,24 +36,31 @@ final class Forces {
   }
 
   /** The force diagram of one body. */
-  ForceDiagram on(Statement.Forces statement) {
-    List<ForceDiagram.Force> forces = new ArrayList<>();
+  BodyForces on(Statement.Forces statement) {
+    List<BodyForces.Force> forces = new ArrayList<>();
     List<Quantity> sizes = statement.acting().stream().map(this::size).toList();
     UnitOfMeasure unit = unit(sizes);
+    Quantity slope = statement.onSlope().map(this::slope).orElse(null);
     for (int i = 0; i < sizes.size(); i++) {
-      forces.add(force(statement.acting().get(i), sizes.get(i).in(unit), unit));
+      forces.add(force(statement.acting().get(i), sizes.get(i).in(unit), slope, unit));
     }
-    ForceDiagram.Net net = Resultant.of(forces);
-    return new ForceDiagram(statement.body().text(), forces, in(net, unit), statement.missing());
+    BodyForces.Net net = Resultant.of(forces);
+    return new BodyForces(
+        statement.body().text(), slope, forces, in(net, unit), statement.edition());
   }
 
-  private static ForceDiagram.Net in(ForceDiagram.Net net, UnitOfMeasure unit) {
-    return new ForceDiagram.Net(
+  private static BodyForces.Net in(BodyForces.Net net, UnitOfMeasure unit) {
+    return new BodyForces.Net(
         net.across().in(unit),
         net.up().in(unit),
+        net.onSlope().map(s -> in(s, unit)).orElse(null),
         net.size().in(unit),
         net.direction(),
         net.balance());
+  }
+
+  private static BodyForces.OnSlope in(BodyForces.OnSlope slope, UnitOfMeasure unit) {
+    return new BodyForces.OnSlope(slope.uphill().in(unit), slope.away().in(unit));
   }
 
   private Quantity size(Acting acting) {
@@ -99,13 +106,14 @@ final class Forces {
         .orElse(NEWTON);
   }
 
-  private ForceDiagram.Force force(Acting acting, Quantity size, UnitOfMeasure unit) {
+  private BodyForces.Force force(
+      Acting acting, Quantity size, @Nullable Quantity slope, UnitOfMeasure unit) {
     Direction towards = acting.pointing() instanceof Acting.Towards word ? word.direction() : null;
     Quantity angle =
         acting.pointing() instanceof Acting.Along along
-            ? angle(along.angle())
-            : Quantity.exact(degrees(towards), DEGREE);
-    return new ForceDiagram.Force(
+            ? angle(along.angle(), "along")
+            : angle(towards, slope);
+    return new BodyForces.Force(
         acting.label(),
         acting.size(),
         size,
@@ -113,27 +121,54 @@ final class Forces {
         towards,
         component(size, angle, ElementaryFunction.COS, unit),
         component(size, angle, ElementaryFunction.SIN, unit),
+        slope == null ? null : onSlope(size, turned(angle, slope), unit),
         acting.by());
   }
 
-  private static BigDecimal degrees(@Nullable Direction towards) {
-    return BigDecimal.valueOf(towards == null ? 0 : towards.degrees());
+  private static BodyForces.OnSlope onSlope(Quantity size, Quantity angle, UnitOfMeasure unit) {
+    return new BodyForces.OnSlope(
+        component(size, angle, ElementaryFunction.COS, unit),
+        component(size, angle, ElementaryFunction.SIN, unit));
   }
 
-  private Quantity angle(Expr expr) {
+  /** The angle of a force from the way up a slope; anticlockwise if that goes to the right. */
+  private static Quantity turned(Quantity angle, Quantity slope) {
+    return risesToTheLeft(slope) ? slope.minus(angle) : angle.minus(slope);
+  }
+
+  private static boolean risesToTheLeft(Quantity slope) {
+    return Math.cos(slope.value().doubleValue()) < 0;
+  }
+
+  /** The angle of a direction that has a word. */
+  private static Quantity angle(@Nullable Direction towards, @Nullable Quantity slope) {
+    int degrees = towards == null ? 0 : towards.degrees();
+    if (slope == null || towards == null || !towards.isOnSlope()) {
+      return Quantity.exact(BigDecimal.valueOf(degrees), DEGREE);
+    }
+    int turned = risesToTheLeft(slope) ? -degrees : degrees;
+    return slope.plus(Quantity.exact(BigDecimal.valueOf(turned), DEGREE));
+  }
+
+  private Quantity slope(Expr expr) {
+    return angle(expr, "slope");
+  }
+
+  private Quantity angle(Expr expr, String word) {
     Quantity angle = wave.evaluate(expr, source);
     if (!angle.kind().angle()) {
       boolean number = angle.kind().isNumber();
       String text = Printer.print(expr);
       boolean literal = expr instanceof Expr.Literal;
       String sentence =
-          "“along” takes an angle, and this is %s.".formatted(Kinds.of(angle.kind()).withArticle());
+          "“%s” takes an angle, and this is %s."
+              .formatted(word, Kinds.of(angle.kind()).withArticle());
       List<String> repairs =
           !number
-              ? List.of("along 30°")
+              ? List.of(word + " 30°")
               : literal
-                  ? List.of("along " + text + "°", "along " + text + " [rad]")
-                  : List.of("along (" + text + ") [°]", "along (" + text + ") [rad]");
+                  ? List.of(word + " " + text + "°", word + " " + text + " [rad]")
+                  : List.of(word + " (" + text + ") [°]", word + " (" + text + ") [rad]");
       throw problem(sentence, expr.span(), repairs);
     }
     return angle.in(DEGREE);

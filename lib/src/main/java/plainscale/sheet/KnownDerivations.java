@@ -12,8 +12,7 @@ import plainscale.algebra.Relation;
 
 /**
  * Derivations that a sheet has made before: finding one takes longer than all the rest of a cell.
- * One with the same values is the same; with other values in a what-if the steps of a closed form
- * are the same too.
+ * One with the same values is the same; with other values in a what-if the steps are the same too.
  */
 final class KnownDerivations {
   private static final int MOST = 200;
@@ -40,10 +39,18 @@ final class KnownDerivations {
     return known;
   }
 
-  /** The closed form that was found last, whatever the values were. */
-  Optional<Derivation> closedForm(Question question) {
-    return Optional.ofNullable(latest.get(question))
-        .filter(derivation -> derivation.outcome() instanceof Outcome.Solved);
+  /**
+   * What was found last that leads to a value, whatever the values were: a closed form, or what is
+   * left to be solved by numbers.
+   */
+  Optional<Derivation> latest(Question question) {
+    return Optional.ofNullable(latest.get(question)).filter(d -> leadsToValue(d.outcome()));
+  }
+
+  private static boolean leadsToValue(Outcome outcome) {
+    return outcome instanceof Outcome.Solved
+        || outcome instanceof Outcome.Numeric
+        || outcome instanceof Outcome.NumericSystem;
   }
 
   /** Forgets what was put in first. */

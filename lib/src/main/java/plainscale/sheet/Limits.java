@@ -1,11 +1,11 @@
 package plainscale.sheet;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import plainscale.algebra.Evaluator;
 import plainscale.notation.Expr;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
@@ -17,26 +17,10 @@ import plainscale.quantity.Shown;
 import plainscale.units.Kinds;
 import plainscale.units.UnitOfMeasure;
 
-/**
- * What becomes of quantities as a name comes ever nearer to a value, by numbers. How far rounding
- * moves a value is seen from its fourth differences over places close together (J. J. Moré and S.
- * M. Wild, Estimating computational noise, SIAM J. Sci. Comput. 33 (2011) 1292): what is smooth has
- * hardly any, what has lost its digits has.
- */
+/** What becomes of quantities as a name comes ever nearer to a value, by numbers. */
 final class Limits {
   private static final int ROWS = 7;
   private static final int FIGURES = 3;
-
-  /** Places on either side of a row, and how far apart in parts of the distance. */
-  private static final int BESIDE = 3;
-
-  private static final double APART = 1e-3;
-
-  /** The standard deviation of a fourth difference of independent numbers, √(8 over 4). */
-  private static final double FOURTH = Math.sqrt(70);
-
-  /** A row whose value rounding may have moved by more than this part does not count. */
-  private static final double MOST_NOISE = 1e-4;
 
   private static final double SAME_FACTOR = 0.05;
 
@@ -47,13 +31,19 @@ final class Limits {
   }
 
   Result limit(Statement.Limit limit) {
+    return Evaluator.at(showing.source(), limit.span(), () -> limited(limit));
+  }
+
+  private Result limited(Statement.Limit limit) {
     Approach approach = approach(limit);
-    List<List<Point>> columns = new ArrayList<>();
+    List<List<NearPoint>> columns = new ArrayList<>();
     limit.shown().forEach(shown -> columns.add(new ArrayList<>()));
     for (int row = 0; row < ROWS; row++) {
-      Row places = new Row(limit, approach, row);
+      NearRow places = new NearRow(showing, limit.name().text(), approach, row);
       for (int i = 0; i < columns.size(); i++) {
-        columns.get(i).add(places.point(limit.shown().get(i).value()));
+        Expr expr = limit.shown().get(i).value();
+        NearPoint point = Evaluator.at(showing.source(), expr.span(), () -> places.point(expr));
+        columns.get(i).add(point);
       }
     }
     refuseWithoutAnyValue(limit, columns);
@@ -70,7 +60,7 @@ final class Limits {
   }
 
   /** What has no value anywhere has a mistake, which is told as elsewhere. */
-  private void refuseWithoutAnyValue(Statement.Limit limit, List<List<Point>> columns) {
+  private void refuseWithoutAnyValue(Statement.Limit limit, List<List<NearPoint>> columns) {
     for (int i = 0; i < columns.size(); i++) {
       if (columns.get(i).stream().allMatch(point -> point.quantity().isEmpty())) {
         showing.value(limit.shown().get(i).value());
@@ -113,75 +103,8 @@ final class Limits {
         Problem.Kind.VALUE, sentence.formatted(name), limit.name().span(), repairs);
   }
 
-  /**
-   * A value in one row, and by which part of it rounding may have moved it; none without a value.
-   */
-  private record Point(Optional<Quantity> quantity, double noise) {
-    boolean counts() {
-      return quantity.isPresent() && noise <= MOST_NOISE;
-    }
-
-    /** In the unit in which it is shown: a temperature in °C goes to zero where its scale does. */
-    double value() {
-      return Limits.value(quantity.orElseThrow());
-    }
-  }
-
-  /** The sheet at a row and at the places beside it. */
-  private final class Row {
-    private final List<OtherValues> places = new ArrayList<>();
-
-    Row(Statement.Limit limit, Approach approach, int row) {
-      for (int i = -BESIDE; i <= BESIDE; i++) {
-        Quantity at = approach.at(row, 1 + APART * i);
-        places.add(new OtherValues(showing, Map.of(limit.name().text(), at)));
-      }
-    }
-
-    Point point(Expr expr) {
-      List<Quantity> values = new ArrayList<>();
-      for (OtherValues place : places) {
-        value(place, expr).ifPresent(values::add);
-      }
-      Optional<Quantity> here = value(places.get(BESIDE), expr);
-      boolean whole = values.size() == places.size();
-      return new Point(here, whole ? noise(values) : here.isPresent() ? 1 : 0);
-    }
-
-    private Optional<Quantity> value(OtherValues place, Expr expr) {
-      try {
-        return Optional.of(place.of(expr));
-      } catch (ProblemException noValue) {
-        return Optional.empty();
-      }
-    }
-  }
-
-  private static double value(Quantity quantity) {
-    return quantity.displayUnit().fromCoherent(quantity.value()).doubleValue();
-  }
-
-  /** Relative; where all have one sign, of the logarithms, which are smooth for powers too. */
-  private static double noise(List<Quantity> values) {
-    double[] f = values.stream().mapToDouble(Limits::value).toArray();
-    double here = f[f.length / 2];
-    boolean oneSign = Arrays.stream(f).allMatch(value -> value * Math.signum(here) > 0);
-    double[] smooth =
-        oneSign ? Arrays.stream(f).map(value -> Math.log(Math.abs(value))).toArray() : f;
-    double noise = fourthDifference(smooth) / FOURTH;
-    return oneSign || noise == 0 ? noise : noise / Math.abs(here);
-  }
-
-  private static double fourthDifference(double[] f) {
-    double largest = 0;
-    for (int i = 0; i + 4 < f.length; i++) {
-      double fourth = f[i] - 4 * f[i + 1] + 6 * f[i + 2] - 4 * f[i + 3] + f[i + 4];
-      largest = Math.max(largest, Math.abs(fourth));
-    }
-    return largest;
-  }
-
-  private Result.Varied table(Statement.Limit limit, Approach approach, List<List<Point>> columns) {
+  private Result.Varied table(
+      Statement.Limit limit, Approach approach, List<List<NearPoint>> columns) {
     Expr.Name name = new Expr.Name(limit.name().span(), limit.name().text());
     List<Result.Label> head = new ArrayList<>(List.of(showing.label(name, "")));
     limit.shown().forEach(shown -> head.add(showing.label(shown.value(), "")));
@@ -190,7 +113,7 @@ final class Limits {
       List<Optional<Shown>> cells = new ArrayList<>(List.of(Optional.of(approach.shown(row))));
       for (int i = 0; i < columns.size(); i++) {
         Statement.Value shown = limit.shown().get(i);
-        Point point = columns.get(i).get(row);
+        NearPoint point = columns.get(i).get(row);
         cells.add(point.counts() ? point.quantity().map(q -> shown(q, shown)) : Optional.empty());
       }
       rows.add(cells);
@@ -207,8 +130,8 @@ final class Limits {
   }
 
   private Ending ending(
-      Statement.Limit limit, Approach approach, Statement.Value asked, List<Point> points) {
-    List<Point> good = good(points);
+      Statement.Limit limit, Approach approach, Statement.Value asked, List<NearPoint> points) {
+    List<NearPoint> good = good(points);
     int end = start(points) + good.size();
     Ending.Stop stop =
         end == points.size()
@@ -228,7 +151,7 @@ final class Limits {
   }
 
   /** The rows that count, from the first that does to before the next that does not. */
-  private static List<Point> good(List<Point> points) {
+  private static List<NearPoint> good(List<NearPoint> points) {
     int start = start(points);
     int end = start;
     while (end < points.size() && points.get(end).counts() && !isLost(points, start, end)) {
@@ -237,7 +160,7 @@ final class Limits {
     return points.subList(start, end);
   }
 
-  private static int start(List<Point> points) {
+  private static int start(List<NearPoint> points) {
     int start = 0;
     while (start < points.size() && !points.get(start).counts()) {
       start++;
@@ -246,11 +169,11 @@ final class Limits {
   }
 
   /** Zero after other numbers: what was there is too small for the digits. */
-  private static boolean isLost(List<Point> points, int start, int at) {
+  private static boolean isLost(List<NearPoint> points, int start, int at) {
     return points.get(at).value() == 0 && points.get(start).value() != 0;
   }
 
-  private static Trend trend(List<Point> good, Ending.Stop stop) {
+  private static Trend trend(List<NearPoint> good, Ending.Stop stop) {
     Trend trend =
         Trend.of(
             good.stream()
@@ -272,7 +195,7 @@ final class Limits {
   }
 
   /** By which factor it changes in a row, if that is what its power says already. */
-  private static double times(List<Point> good, Trend trend) {
+  private static double times(List<NearPoint> good, Trend trend) {
     if (trend.kind() != Trend.Kind.GROWS) {
       return Double.NaN;
     }
@@ -285,7 +208,7 @@ final class Limits {
   }
 
   private @Nullable Shown number(
-      Trend.Kind kind, Trend trend, List<Point> good, Statement.Value asked) {
+      Trend.Kind kind, Trend trend, List<NearPoint> good, Statement.Value asked) {
     boolean adds = kind == Trend.Kind.SLOWLY;
     if (!adds && kind != Trend.Kind.LIMIT) {
       return null;

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
+import plainscale.notation.ProblemException;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
 
@@ -21,6 +22,18 @@ final class OtherValues {
     this.showing = showing;
     this.changed = changed;
     this.wave = showing.wave().with(changed);
+  }
+
+  /** The value; empty where there is none. */
+  Optional<Quantity> find(Expr expr) {
+    try {
+      return Optional.of(of(expr));
+    } catch (ProblemException noValue) {
+      if (wave.isOver()) {
+        throw noValue;
+      }
+      return Optional.empty();
+    }
   }
 
   Quantity of(Expr expr) {

@@ -163,9 +163,10 @@ final class Presenter implements Statement.Visitor<Result> {
 
   @Override
   public Result pairs(Statement.Pairs pairs) {
-    List<Finding> findings = ForcePairs.among(new DeclaredBodies(showing).asked(pairs));
-    return new Result.Paired(
-        findings.stream().sorted(Comparator.comparing(Finding::kind)).toList(), showing.writing());
+    List<BodyForces> bodies = new DeclaredBodies(showing).asked(pairs);
+    List<Finding> findings =
+        ForcePairs.among(bodies).stream().sorted(Comparator.comparing(Finding::kind)).toList();
+    return new Result.Paired(bodies, findings, showing.writing());
   }
 
   @Override

@@ -132,7 +132,9 @@ final class References implements Statement.Visitor<Stream<String>> {
   public Stream<String> forces(Statement.Forces forces) {
     return Stream.concat(
         Stream.of(Bodies.key(forces.body().text())),
-        forces.acting().stream().flatMap(References::names));
+        Stream.concat(
+            forces.onSlope().stream().flatMap(References::names),
+            forces.acting().stream().flatMap(References::names)));
   }
 
   private static Stream<String> names(Acting acting) {

@@ -213,7 +213,7 @@ public sealed interface Result {
   }
 
   /** The forces on a body, their sum, and whether they balance. */
-  record Forces(ForceDiagram diagram, Writing writing) implements Result {
+  record Forces(BodyForces diagram, Writing writing) implements Result {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.forces(this);
@@ -221,9 +221,11 @@ public sealed interface Result {
   }
 
   /** Which forces are action and reaction, and which are not. */
-  record Paired(List<Finding> findings, Writing writing) implements Result {
-    /** Keeps its own copy of the findings. */
+  record Paired(List<BodyForces> bodies, List<Finding> findings, Writing writing)
+      implements Result {
+    /** Keeps its own copies of the lists. */
     public Paired {
+      bodies = List.copyOf(bodies);
       findings = List.copyOf(findings);
     }
 

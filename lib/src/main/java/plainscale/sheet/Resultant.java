@@ -26,22 +26,33 @@ final class Resultant {
   private Resultant() {}
 
   /** The sum of some forces, at least one. */
-  static ForceDiagram.Net of(List<ForceDiagram.Force> forces) {
-    Component across = Component.of(forces, ForceDiagram.Force::across);
-    Component up = Component.of(forces, ForceDiagram.Force::up);
+  static BodyForces.Net of(List<BodyForces.Force> forces) {
+    Component across = Component.of(forces, BodyForces.Force::across);
+    Component up = Component.of(forces, BodyForces.Force::up);
     double x = number(across.sum());
     double y = number(up.sum());
     double size = Math.hypot(x, y);
-    ForceDiagram.Balance balance =
+    BodyForces.Balance balance =
         Stream.of(across.balance(), up.balance()).max(Enum::compareTo).orElseThrow();
+    BodyForces.OnSlope slope = onSlope(forces);
     return size == 0
-        ? new ForceDiagram.Net(across.sum(), up.sum(), larger(across, up), null, balance)
-        : new ForceDiagram.Net(
+        ? new BodyForces.Net(across.sum(), up.sum(), slope, larger(across, up), null, balance)
+        : new BodyForces.Net(
             across.sum(),
             up.sum(),
+            slope,
             projected(across, x / size, up, y / size),
             direction(across.sum(), up.sum()),
             balance);
+  }
+
+  private static BodyForces.@Nullable OnSlope onSlope(List<BodyForces.Force> forces) {
+    if (forces.stream().anyMatch(force -> force.onSlope().isEmpty())) {
+      return null;
+    }
+    return new BodyForces.OnSlope(
+        Component.of(forces, f -> f.onSlope().orElseThrow().uphill()).sum(),
+        Component.of(forces, f -> f.onSlope().orElseThrow().away()).sum());
   }
 
   private static Quantity larger(Component across, Component up) {
@@ -88,16 +99,15 @@ final class Resultant {
 
   /** Whether the sum of some quantities counts as zero. */
   static boolean isZero(Quantity... terms) {
-    return Component.of(List.of(terms), terms[0]).balance() != ForceDiagram.Balance.NONE;
+    return Component.of(List.of(terms), terms[0]).balance() != BodyForces.Balance.NONE;
   }
 
   /** The components in one direction: their sum, and whether it is zero. */
-  private record Component(Quantity sum, ForceDiagram.Balance balance) {
+  private record Component(Quantity sum, BodyForces.Balance balance) {
 
-    static Component of(
-        List<ForceDiagram.Force> forces, Function<ForceDiagram.Force, Quantity> part) {
+    static Component of(List<BodyForces.Force> forces, Function<BodyForces.Force, Quantity> part) {
       Quantity largest = null;
-      for (ForceDiagram.Force force : forces) {
+      for (BodyForces.Force force : forces) {
         largest = larger(largest, force.size());
       }
       return of(forces.stream().map(part).toList(), largest == null ? zero() : largest);
@@ -120,18 +130,18 @@ final class Resultant {
       double doubt = sum.uncertainty().standard();
       if (left <= dust && doubt <= dust) {
         Quantity nothing = Quantity.exact(BigDecimal.ZERO, sum.displayUnit());
-        return new Component(nothing, ForceDiagram.Balance.EXACT);
+        return new Component(nothing, BodyForces.Balance.EXACT);
       }
       return new Component(sum, judged(left, doubt, rounding(terms)));
     }
 
-    private static ForceDiagram.Balance judged(double left, double doubt, double rounding) {
+    private static BodyForces.Balance judged(double left, double doubt, double rounding) {
       if (left <= COVERAGE * doubt) {
-        return ForceDiagram.Balance.UNCERTAINTY;
+        return BodyForces.Balance.UNCERTAINTY;
       }
       return left <= COVERAGE * Math.hypot(doubt, rounding)
-          ? ForceDiagram.Balance.FIGURES
-          : ForceDiagram.Balance.NONE;
+          ? BodyForces.Balance.FIGURES
+          : BodyForces.Balance.NONE;
     }
 
     /**

@@ -27,7 +27,8 @@ final class Solving {
   }
 
   Result solved(Statement.Solve solve) {
-    Quantity value = showing.value(new Expr.Name(solve.span(), solve.unknown()));
+    Expr.Name name = new Expr.Name(solve.span(), solve.unknown());
+    Quantity value = showing.wave().value(name, showing.source()); // free, though all be spent
     Derivation derivation = derivation(solve);
     Shown shown = showing.shown(value, solve.format(), solve.span());
     boolean asked = solve.format().unit().isPresent();

@@ -45,6 +45,11 @@ public record Trend(Kind kind, double exponent, double number, double error) {
   private static final double ROUNDING = 1e-14; // functions keep fifteen digits
   private static final double ABOVE_NOISE = 10;
   private static final double SETTLED = 0.02;
+
+  /** Differences that fall so fast add up to less than the last of them, by whatever law. */
+  private static final double CONTRACTING = 0.2;
+
+  private static final double PLACE = 5;
   private static final double STEEP = 12;
   private static final double STEEPER = 1.5;
 
@@ -134,7 +139,9 @@ public record Trend(Kind kind, double exponent, double number, double error) {
     double exponent = exponent(ratio);
     boolean settles = before > 0 && ratio > 0 && near(exponent(before), exponent);
     if (!settles) {
-      return UNCLEAR;
+      boolean contracting = Math.abs(before) < CONTRACTING && Math.abs(ratio) < CONTRACTING;
+      double error = Math.abs(f[n - 1] - f[n - 2]) + noise(samples, f);
+      return contracting ? limited(f[n - 1], error) : UNCLEAR;
     }
     if (exponent < -SETTLED) {
       return new Trend(Kind.GROWS, exponent, Double.NaN, Double.NaN);
@@ -185,9 +192,9 @@ public record Trend(Kind kind, double exponent, double number, double error) {
     return before > step ? step * step / before : step;
   }
 
-  /** The figures that the error leaves: their last place is more than twice as large. */
+  /** The figures that the error leaves: their last place is five times as large at least. */
   int figures() {
-    double places = Math.log10(Math.abs(number)) - Math.log10(2 * error);
+    double places = Math.log10(Math.abs(number)) - Math.log10(PLACE * error);
     return error == 0 ? Integer.MAX_VALUE : (int) Math.floor(places) + 1;
   }
 }

@@ -11,7 +11,6 @@ import plainscale.algebra.Evaluator;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
 import plainscale.notation.Problem;
-import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
@@ -83,12 +82,8 @@ final class Variations {
   /** By which factor the value changes when the name does; not a number where it has no value. */
   private double ratio(Statement.Depends depends, Quantity on, double factor, double here) {
     Quantity changed = on.times(Quantity.number(BigDecimal.valueOf(factor)));
-    try {
-      OtherValues other = new OtherValues(showing, Map.of(depends.on().text(), changed));
-      return number(other.of(depends.value())) / here;
-    } catch (ProblemException noValue) {
-      return Double.NaN;
-    }
+    OtherValues other = new OtherValues(showing, Map.of(depends.on().text(), changed));
+    return other.find(depends.value()).map(value -> number(value) / here).orElse(Double.NaN);
   }
 
   private Quantity value(Statement.Option name) {
@@ -143,13 +138,9 @@ final class Variations {
     row.add(Optional.of(exactly(value, from)));
     OtherValues other = new OtherValues(showing, Map.of(vary.name().text(), value));
     for (Statement.Value shown : vary.shown()) {
-      try {
-        Quantity result = other.of(shown.value());
-        Format format = shown.format().figures() > 0 ? shown.format() : shown.format().to(FIGURES);
-        row.add(Optional.of(showing.shown(result, format, shown.value().span())));
-      } catch (ProblemException noValue) {
-        row.add(Optional.empty());
-      }
+      Format format = shown.format().figures() > 0 ? shown.format() : shown.format().to(FIGURES);
+      Span span = shown.value().span();
+      row.add(other.find(shown.value()).map(result -> showing.shown(result, format, span)));
     }
     return row;
   }

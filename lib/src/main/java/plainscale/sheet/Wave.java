@@ -170,6 +170,11 @@ final class Wave implements Scope {
     return entry == null ? Optional.empty() : entry.formula();
   }
 
+  /** Whether the run has cost all that it may: then no value is missing, it was not computed. */
+  boolean isOver() {
+    return budget.isOver();
+  }
+
   /** What the computation at a place costs is paid from the budget of this wave. */
   Cost cost(String source, Span span) {
     return new Cost(budget, source, span);

@@ -144,4 +144,12 @@ class ElementaryFunctionTest {
   void aUnitGoesThroughWithTheNumber(ElementaryFunction f, String x, String y) {
     assertEquals(y, Quantities.text(q(x).apply(f)));
   }
+
+  @ParameterizedTest
+  @CsvSource({"-35, 6.30511676014699E-16", "-300, 5.14820022241201E-131", "-350, 0", "-1e6, 0"})
+  void anExponentialIsSmallButNotDust(BigDecimal x, BigDecimal expected) {
+    BigDecimal value = Quantity.number(x).apply(ElementaryFunction.EXP).value();
+    double size = Math.max(expected.doubleValue(), 1e-300);
+    assertEquals(expected.doubleValue(), value.doubleValue(), 1e-12 * size); // from mpmath
+  }
 }

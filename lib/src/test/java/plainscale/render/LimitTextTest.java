@@ -17,6 +17,7 @@ class LimitTextTest {
         "θ to 90° show -tan(θ)^2   | -tan(θ)^2 grows without bound below zero: ten times nearer makes it 100 times as much (it goes as 1/(90° − θ)²).",
         "θ to 90° show cos(θ)      | cos(θ) goes to zero as (90° − θ).",
         "θ to 20° show θ - 20°     | θ - 20° goes to zero as (θ − 20°).",
+        "θ to -20° show 20° + θ    | 20° + θ goes to zero as (θ + 20°).",
         "θ to 90° show t           | t does not contain θ.",
         "θ to 90° show θ/θ         | θ/θ is the same in all these rows.",
         "t to 0 s show sqrt(t/τ)   | sqrt(t/τ) goes to zero as t^(1/2).",

@@ -21,7 +21,7 @@ import plainscale.quantity.Quantity;
 class ForcesTest {
   private final Sheet sheet = new Sheet();
 
-  private ForceDiagram diagram(String... lines) {
+  private BodyForces diagram(String... lines) {
     List<Result> results = run(sheet, "cell", lines).results();
     return ((Result.Forces) results.get(results.size() - 1)).diagram();
   }
@@ -52,11 +52,11 @@ class ForcesTest {
   @Test
   void theWalkerStands() {
     walker();
-    ForceDiagram forces =
+    BodyForces forces =
         diagram(
             "forces on walker: weight w down, wire_1 T along θ, wire_2 T along 180° − θ with"
                 + " missing");
-    assertEquals(ForceDiagram.Balance.EXACT, forces.net().balance());
+    assertEquals(BodyForces.Balance.EXACT, forces.net().balance());
     assertEquals(3935, newtons(forces.forces().get(1).size()), 1);
     assertEquals(343, newtons(forces.forces().get(1).up()), 0.1);
     assertEquals(-3920.5, newtons(forces.forces().get(2).across()), 0.1); // 343 N/tan 5.0°
@@ -66,23 +66,23 @@ class ForcesTest {
   @Test
   void thePrintedTensionBalancesToItsFigures() {
     walker();
-    ForceDiagram forces =
+    BodyForces forces =
         diagram(
             "forces on walker: weight w down, wire_1 3.9e3 [N] along θ, wire_2 3.9e3 [N] along"
                 + " 180° − θ");
-    assertEquals(ForceDiagram.Balance.FIGURES, forces.net().balance());
+    assertEquals(BodyForces.Balance.FIGURES, forces.net().balance());
   }
 
   @Test
   void theTensionWithTheCosineForTheSineDoesNotBalance() {
     walker();
-    ForceDiagram forces =
+    BodyForces forces =
         diagram(
             "T_2 = w/(2*cos(θ))",
             "forces on walker: weight w down, wire_1 T_2 along θ, wire_2 T_2 along 180° − θ with"
                 + " missing");
     // 686 N − 2 × 344.3 N × sin 5.0° = 626.0 N
-    assertEquals(ForceDiagram.Balance.NONE, forces.net().balance());
+    assertEquals(BodyForces.Balance.NONE, forces.net().balance());
     assertEquals(626.0, newtons(forces.net().size()), 0.1);
     assertEquals(-90, degrees(forces.net().angle().orElseThrow()), 1e-9);
     assertEquals(90, degrees(forces.balancing().orElseThrow().angle().orElseThrow()), 1e-9);
@@ -95,26 +95,26 @@ class ForcesTest {
   @Test
   void theLadderLacksTheForceOfTheFloor() {
     run(sheet, "ladder", "given w = 400.0 N", "F = w/(2*tan(53.0°))");
-    ForceDiagram forces =
+    BodyForces forces =
         diagram("forces on ladder: weight w down by Earth, wall F left by wall with missing");
     assertEquals(150.7, newtons(forces.forces().get(1).size()), 0.05);
-    ForceDiagram.Net floor = forces.balancing().orElseThrow();
+    BodyForces.Net floor = forces.balancing().orElseThrow();
     assertEquals(400.0, newtons(floor.up()), 1e-9);
     assertEquals(150.7, newtons(floor.across()), 0.05);
     // √(400.0² + 150.71²) = 427.45; atan(400.0/150.71) = 69.36°
     assertEquals(427.45, newtons(floor.size()), 0.05);
     assertEquals(69.36, degrees(floor.angle().orElseThrow()), 0.01);
-    ForceDiagram complete =
+    BodyForces complete =
         diagram(
             "forces on ladder: weight w down by Earth, wall F left by wall, support 400.0 [N] up"
                 + " by floor, friction 150.7 [N] right by floor");
-    assertEquals(ForceDiagram.Balance.FIGURES, complete.net().balance());
+    assertEquals(BodyForces.Balance.FIGURES, complete.net().balance());
   }
 
   @Test
   void sizeAndDirectionOfTheSumHaveTheirUncertainties() {
     run(sheet, "g", "given F_x = 3.0 ± 0.1 N", "given F_y = 4.0 ± 0.2 N");
-    ForceDiagram.Net net = diagram("forces on ring: a F_x right, b F_y up").net();
+    BodyForces.Net net = diagram("forces on ring: a F_x right, b F_y up").net();
     assertEquals(5, newtons(net.size()), 1e-12);
     // √((0.6 × 0.1)² + (0.8 × 0.2)²)
     assertEquals(0.170880, net.size().uncertainty().standard(), 1e-6);
@@ -135,7 +135,7 @@ class ForcesTest {
     "0.0 N, 0.0 N, EXACT",
     "5.0 N, 4.98 N, FIGURES"
   })
-  void balanceIsJudgedByWhatIsKnown(String down, String up, ForceDiagram.Balance balance) {
+  void balanceIsJudgedByWhatIsKnown(String down, String up, BodyForces.Balance balance) {
     run(sheet, "g", "given a_1 = " + down, "given b_1 = " + up);
     assertEquals(balance, diagram("forces on book: a a_1 down, b b_1 up").net().balance());
   }
@@ -149,9 +149,9 @@ class ForcesTest {
         "given α = 4.4 ± 0.4 °",
         "F = w tan(α)",
         "T = w/cos(α)");
-    ForceDiagram forces =
+    BodyForces forces =
         diagram("forces on ball: weight w down, push F left, thread T along 90° − α");
-    assertEquals(ForceDiagram.Balance.EXACT, forces.net().balance());
+    assertEquals(BodyForces.Balance.EXACT, forces.net().balance());
     // the thread's pull to the side is F, with its uncertainty: w α's (1 + tan²), F's own share of
     // w
     Quantity across = forces.forces().get(2).across();
@@ -161,7 +161,7 @@ class ForcesTest {
 
   @Test
   void aSizeBelowZeroPointsTheOtherWay() {
-    ForceDiagram.Force force =
+    BodyForces.Force force =
         diagram("forces on ball: push 3 [N] − 5 [N] right by wind").forces().get(0);
     assertTrue(force.reversed());
     assertEquals(-2, newtons(force.across()), 1e-12);
@@ -172,7 +172,7 @@ class ForcesTest {
   @Test
   void allForcesHaveTheUnitInWhichTheLargestReadsBest() {
     run(sheet, "g", "given m = 2.70 g", "w = m g_n");
-    ForceDiagram forces = diagram("forces on ball: weight w down, push w/1000 left");
+    BodyForces forces = diagram("forces on ball: weight w down, push w/1000 left");
     assertEquals("mN", forces.forces().get(1).size().displayUnit().text());
     assertEquals("mN", forces.net().up().displayUnit().text());
   }
@@ -236,7 +236,7 @@ class ForcesTest {
         "forces on ball: push F up by Ball    | Ball | A body exerts no force on itself; after “by” stands what pulls or pushes it. | by \"Earth\"",
         "forces on ball: push F up by \"air\" pull F up | pull | Between two forces stands a comma. | , pull",
         "forces on ball: push F up pull F up  | pull | Between two forces stands a comma. | , pull",
-        "forces on ball: push F up with force  | force | Here there is “force”; “missing” belongs here. |",
+        "forces on ball: push F up with force  | force | Here there is “force”; one of these words belongs here: missing, directions, dot. |",
         "forces on ball: push x_9 up           | x_9  | I do not know “x_9” in this sheet. | define it first: given x_9 = …, or x_9 = …"
       })
   void whatIsWrongIsTold(String cell, String place, String sentence, String repair) {

@@ -6,6 +6,7 @@ import static plainscale.sheet.Cells.marked;
 import static plainscale.sheet.Cells.onlyProblem;
 import static plainscale.sheet.Cells.run;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.fraction.Fraction;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import plainscale.algebra.Budget;
 import plainscale.notation.Problem;
 import plainscale.quantity.Shown;
 
@@ -194,6 +196,7 @@ class LimitsTest {
         "limit x_9 to 3 show T    | x_9  | I do not know “x_9” in this sheet.",
         "limit θ to 90° show x_9  | x_9  | I do not know “x_9” in this sheet.",
         "limit θ to 90° show d + m | +   | You are adding centimetres to grams: a length and a mass do not go together.",
+        "limit t to 1 s show sqrt(t) | sqrt(t) | This would have the root of a unit (such as √m) as its unit.",
         "limit θ to 90°           | ''   | Here the line ends; “show” and what is to be shown belong here.",
         "limit θ to infinity T    | T    | Here there is “T”; “show” and what is to be shown belong here.",
         "limit θ from 90° show T  | from | Here there is “from”; “to” and the limit belong here, as in: limit θ to 90° show T.",
@@ -216,5 +219,38 @@ class LimitsTest {
     Ending ending = ending("limit q_0 to 0 C show 1/q_0");
     assertTrue(ending.negative());
     assertEquals(Trend.Kind.GROWS, ending.kind());
+  }
+
+  @Test
+  void rowsThatWereNotComputedAreNotTakenForMissingValues() {
+    for (String line : List.of("limit θ to 90° show T", "vary θ from 0° to 80° by 1° show T")) {
+      Budget little = new Budget(100, Duration.ofMinutes(1), () -> false);
+      String sentence = onlyProblem(sheet.run("cell", line, little)).sentence();
+      assertTrue(sentence.endsWith("This cell takes too long; it was stopped."), sentence);
+    }
+  }
+
+  /**
+   * Little charge: q² = m g d³/(2 k_e s), so d goes as q^(2/3). Much: the threads lie flat, d = 2
+   * s. Near that, tan θ goes as (1 − sin θ)^(−1/2), and q as its root.
+   */
+  @Test
+  void rootsByNumbersHaveLimitsToo() {
+    run(
+        sheet,
+        "balls",
+        "given Q = 60 nC",
+        "relation push: k_e Q^2/D^2 = T_2 sin(α)",
+        "relation upright: m g_n = T_2 cos(α)",
+        "relation shape: D = 2*s sin(α)",
+        "solve push, upright, shape for D");
+    Ending small = ending("limit Q to 0 C show D");
+    assertEquals(Trend.Kind.ZERO, small.kind());
+    assertEquals(Optional.of(new Fraction(2, 3)), power(small));
+    Shown flat = ending("limit Q to infinity show D in m").shown().orElseThrow();
+    assertEquals("1.80", flat.value().toPlainString());
+    Ending large = ending("limit D to 1.8 m show Q");
+    assertEquals(Trend.Kind.GROWS, large.kind());
+    assertEquals(Optional.of(new Fraction(-1, 4)), power(large));
   }
 }

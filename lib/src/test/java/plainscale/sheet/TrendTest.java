@@ -54,6 +54,14 @@ class TrendTest {
   }
 
   @Test
+  void whatApproachesByNoPowerIsKnownToItsLastStep() {
+    Trend trend = of(x -> 1 + x * (2 + Math.sin(Math.log(x))));
+    assertLimit(1, trend);
+    assertEquals(1e-5, trend.error(), 3e-5);
+    assertEquals(Kind.UNCLEAR, of(x -> x * (2 + Math.sin(Math.log(x)))).kind());
+  }
+
+  @Test
   void powersGoToZeroOrGrow() {
     assertPower(Kind.ZERO, 1, of(Math::sin));
     assertPower(Kind.ZERO, 2, of(x -> 1 / (1 + x) * x * x));

@@ -63,7 +63,6 @@ final class ForceWords {
         canvas.skip(6);
         canvas.write(Canvas.LEFT, List.of(new TextBlock.Line(body.name(), Theme.LABEL)));
         lines(body).forEach(canvas::note);
-        canvas.write(Canvas.LEFT, List.of(new TextBlock.Line(body.verdict(), Theme.WORDS)));
       }
     }
   }

@@ -5,23 +5,30 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plainscale.notation.Direction;
 import plainscale.notation.Expr;
+import plainscale.notation.ForcesEdition;
 import plainscale.quantity.Quantity;
 
 /**
  * The forces on one body and their sum, all in one unit. Components are “across”, to the right, and
- * “up”; angles are measured anticlockwise from “right”. {@code missing}: what would balance them
- * was asked for.
+ * “up”; angles are measured anticlockwise from “right”. On a slope there are components along it,
+ * upwards, and away from it too.
  */
-public record ForceDiagram(String body, List<Force> forces, Net net, boolean missing) {
+public record BodyForces(
+    String body, @Nullable Quantity slope, List<Force> forces, Net net, ForcesEdition edition) {
 
   /** Keeps its own copy of the forces. */
-  public ForceDiagram {
+  public BodyForces {
     forces = List.copyOf(forces);
+  }
+
+  /** The angle of the slope on which the body stands, if that was said. */
+  public Optional<Quantity> onSlope() {
+    return Optional.ofNullable(slope);
   }
 
   /** The force that would balance the others, if it was asked for and they do not balance. */
   public Optional<Net> balancing() {
-    return missing && net.balance() == Balance.NONE
+    return edition == ForcesEdition.MISSING && net.balance() == Balance.NONE
         ? Optional.of(net.opposite())
         : Optional.empty();
   }
@@ -38,7 +45,13 @@ public record ForceDiagram(String body, List<Force> forces, Net net, boolean mis
       @Nullable Direction towards,
       Quantity across,
       Quantity up,
+      @Nullable OnSlope slope,
       @Nullable String by) {
+    /** Its components on a slope, if the body stands on one. */
+    public Optional<OnSlope> onSlope() {
+      return Optional.ofNullable(slope);
+    }
+
     /** The direction, if it has a word. */
     public Optional<Direction> direction() {
       return Optional.ofNullable(towards);
@@ -55,12 +68,25 @@ public record ForceDiagram(String body, List<Force> forces, Net net, boolean mis
     }
   }
 
+  /** Components uphill and away from a slope. */
+  public record OnSlope(Quantity uphill, Quantity away) {}
+
   /**
    * The sum of forces: its components, its size, its direction (none if nothing is left), and
    * whether it counts as zero.
    */
   public record Net(
-      Quantity across, Quantity up, Quantity size, @Nullable Quantity direction, Balance balance) {
+      Quantity across,
+      Quantity up,
+      @Nullable OnSlope slope,
+      Quantity size,
+      @Nullable Quantity direction,
+      Balance balance) {
+    /** Its components on a slope, if the body stands on one. */
+    public Optional<OnSlope> onSlope() {
+      return Optional.ofNullable(slope);
+    }
+
     /** Where it points, anticlockwise from “right”, from −180° to 180°. */
     public Optional<Quantity> angle() {
       return Optional.ofNullable(direction);
@@ -69,7 +95,9 @@ public record ForceDiagram(String body, List<Force> forces, Net net, boolean mis
     /** The force of the same size that points the other way. */
     Net opposite() {
       Quantity back = direction == null ? null : Resultant.reversed(direction);
-      return new Net(across.negate(), up.negate(), size, back, balance);
+      OnSlope turned =
+          slope == null ? null : new OnSlope(slope.uphill.negate(), slope.away.negate());
+      return new Net(across.negate(), up.negate(), turned, size, back, balance);
     }
   }
 
