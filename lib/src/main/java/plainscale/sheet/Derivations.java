@@ -157,10 +157,14 @@ final class Derivations {
     };
   }
 
-  /** What is solved from the same relations is no help: each would lean on the other. */
+  /**
+   * What is solved from the same relations is no help: each would lean on the other. What a what-if
+   * gives another value is not solved but known.
+   */
   private boolean isSolvedBeside(String name, Statement.Solve solve) {
     Entry entry = entries.get(name);
     return entry != null
+        && !wave.isChanged(name)
         && entry.statement() instanceof Statement.Solve other
         && names(other).equals(names(solve));
   }

@@ -236,7 +236,7 @@ class ForcesTest {
         "forces on ball: push F up by Ball    | Ball | A body exerts no force on itself; after “by” stands what pulls or pushes it. | by \"Earth\"",
         "forces on ball: push F up by \"air\" pull F up | pull | Between two forces stands a comma. | , pull",
         "forces on ball: push F up pull F up  | pull | Between two forces stands a comma. | , pull",
-        "forces on ball: push F up with force  | force | Here there is “force”; “missing” belongs here. |",
+        "forces on ball: push F up with force  | force | Here there is “force”; one of these words belongs here: missing, directions, dot. |",
         "forces on ball: push x_9 up           | x_9  | I do not know “x_9” in this sheet. | define it first: given x_9 = …, or x_9 = …"
       })
   void whatIsWrongIsTold(String cell, String place, String sentence, String repair) {
