@@ -115,10 +115,10 @@ final class TextRenderer implements Result.Visitor<String> {
 
   @Override
   public String forces(Result.Forces forces) {
-    String told = sections(Sections.of(new ForcesText(forces)));
+    ForcesText text = new ForcesText(forces);
     return forces.diagram().edition().isOpen()
-        ? told
-        : told + "\n[" + ForcePictures.of(forces).alternative() + "]";
+        ? sections(Sections.of(text))
+        : under(text.head(), List.of("[" + ForcePictures.of(forces).alternative() + "]"));
   }
 
   private static String sections(Sections sections) {
