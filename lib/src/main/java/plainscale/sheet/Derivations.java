@@ -161,6 +161,7 @@ final class Derivations {
   private boolean isSolvedBeside(String name, Statement.Solve solve) {
     Entry entry = entries.get(name);
     return entry != null
+        && !wave.isChanged(name)
         && entry.statement() instanceof Statement.Solve other
         && names(other).equals(names(solve));
   }

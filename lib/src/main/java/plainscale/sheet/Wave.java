@@ -90,6 +90,11 @@ final class Wave implements Scope {
     return !changed.isEmpty();
   }
 
+  /** Whether a name has another value than the sheet gives it. */
+  boolean isChanged(String name) {
+    return changed.containsKey(name);
+  }
+
   /** The derivations that the sheet has made before. */
   KnownDerivations knownDerivations() {
     return basis.known();
