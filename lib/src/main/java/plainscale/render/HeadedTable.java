@@ -7,7 +7,12 @@ import java.util.List;
 /** A table of texts as HTML, its first row as a head. */
 final class HeadedTable {
   private static final String CELL =
-      "<td style=\"text-align:left;padding:0.1em 0.8em 0.1em 0\">%s</td>";
+      "<td style=\"text-align:left;padding:0.1em 0.8em 0.1em 0%s\">%s</td>";
+
+  /** A number and its unit stay on one line; longer texts may be broken. */
+  private static final int SHORT = 24;
+
+  private static final String WHOLE = ";white-space:nowrap";
 
   private HeadedTable() {}
 
@@ -20,8 +25,12 @@ final class HeadedTable {
   private static String row(List<String> cells, String form, Medium medium) {
     return "<tr>"
         + cells.stream()
-            .map(cell -> CELL.formatted(form.formatted(medium.words().apply(cell))))
+            .map(cell -> cell(cell, form.formatted(medium.words().apply(cell))))
             .collect(joining())
         + "</tr>";
+  }
+
+  private static String cell(String text, String content) {
+    return CELL.formatted(text.length() <= SHORT ? WHOLE : "", content);
   }
 }

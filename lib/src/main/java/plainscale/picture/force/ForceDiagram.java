@@ -13,10 +13,10 @@ import plainscale.picture.Shape;
 import plainscale.picture.Stroke;
 
 /**
- * What acts on bodies, drawn on squared paper: for each body the forces from a dot with their
- * components dashed, beside it the same forces head to tail. One scale for all. A force too small
- * for it is a dot there and drawn enlarged below, with the factor. Balanced or not, what is drawn
- * is what was given.
+ * What acts on bodies, drawn on squared paper: the forces on one body from a dot with their
+ * components dashed, and beside it the same forces head to tail; or several bodies beside one
+ * another, with their pairs linked. One scale for all. A force too small for it is a dot there and
+ * drawn enlarged below, with the factor. Balanced or not, what is drawn is what was given.
  */
 public final class ForceDiagram {
   /** The most bodies in one picture. */
@@ -94,8 +94,6 @@ public final class ForceDiagram {
         List<Body> two = bodies.subList(i, Math.min(i + 2, bodies.size()));
         row(two.stream().map(body -> panel(body, true)).toList());
         links(i);
-        canvas.skip(GUTTER / 2);
-        row(two.stream().map(body -> panel(body, false)).toList());
         canvas.skip(GUTTER / 2);
       }
     }

@@ -55,15 +55,11 @@ final class ForceWords {
     return phrases.say("force.enlarged", label, body.name(), times);
   }
 
-  /** The scale, each force in boxes, and what they add up to; blanks in a student's edition. */
+  /** The scale, and for one body each force in boxes; blanks in a student's edition. */
   void legend(Canvas canvas) {
     canvas.note(box());
-    if (edition == Edition.WHOLE) {
-      for (Body body : bodies) {
-        canvas.skip(6);
-        canvas.write(Canvas.LEFT, List.of(new TextBlock.Line(body.name(), Theme.LABEL)));
-        lines(body).forEach(canvas::note);
-      }
+    if (edition == Edition.WHOLE && bodies.size() == 1) {
+      lines(bodies.get(0)).forEach(canvas::note);
     }
   }
 
