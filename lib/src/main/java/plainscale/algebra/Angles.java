@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.fraction.BigFraction;
 import plainscale.notation.Expr;
-import plainscale.notation.Printer;
 import plainscale.notation.Span;
 import plainscale.quantity.ElementaryFunction;
 import plainscale.units.UnitOfMeasure;
@@ -62,6 +61,6 @@ final class Angles {
   private static Sum degrees(BigFraction number) {
     BigDecimal value = new BigDecimal(number.getNumerator());
     Expr written = new Expr.Literal(NOWHERE, value, DEGREE, true);
-    return Sum.of(Term.of(new Atom.Constant(Printer.print(written), written, true)));
+    return Sum.of(Term.of(Atom.Constant.of(written, true)));
   }
 }

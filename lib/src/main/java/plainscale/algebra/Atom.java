@@ -4,11 +4,12 @@ import java.math.BigInteger;
 import java.util.Set;
 import java.util.TreeSet;
 import plainscale.notation.Expr;
+import plainscale.notation.Printer;
 import plainscale.quantity.ElementaryFunction;
 
 /**
  * What products are made of. Two atoms are the same if their keys are; a key is also how sums and
- * products get one order.
+ * products get one order, and is made once, since it is asked for at every comparison.
  */
 sealed interface Atom extends Comparable<Atom> {
 
@@ -49,10 +50,9 @@ sealed interface Atom extends Comparable<Atom> {
   }
 
   /** A number with a unit, as it was written. */
-  record Constant(String text, Expr written, boolean positive) implements Atom {
-    @Override
-    public String key() {
-      return "{" + text + "}";
+  record Constant(String key, Expr written, boolean positive) implements Atom {
+    static Constant of(Expr written, boolean positive) {
+      return new Constant("{" + Printer.print(written) + "}", written, positive);
     }
 
     @Override
@@ -80,10 +80,14 @@ sealed interface Atom extends Comparable<Atom> {
   }
 
   /** A function of a sum. */
-  record Applied(ElementaryFunction function, Sum argument) implements Atom {
-    @Override
-    public String key() {
-      return "~" + function.text() + "(" + argument.key() + ")";
+  record Applied(ElementaryFunction function, Sum argument, String key) implements Atom {
+    Applied(ElementaryFunction function, Sum argument) {
+      this(function, argument, opening(function) + argument.key() + ")");
+    }
+
+    /** How the key of every application of the function begins. */
+    static String opening(ElementaryFunction function) {
+      return "~" + function.text() + "(";
     }
 
     @Override
@@ -98,10 +102,9 @@ sealed interface Atom extends Comparable<Atom> {
   }
 
   /** A sum that is a factor. */
-  record Group(Sum sum) implements Atom {
-    @Override
-    public String key() {
-      return "~~(" + sum.key() + ")";
+  record Group(Sum sum, String key) implements Atom {
+    Group(Sum sum) {
+      this(sum, "~~(" + sum.key() + ")");
     }
 
     @Override
@@ -116,10 +119,9 @@ sealed interface Atom extends Comparable<Atom> {
   }
 
   /** A power whose exponent is not a plain number. */
-  record Exponential(Sum base, Sum exponent) implements Atom {
-    @Override
-    public String key() {
-      return "~^(" + base.key() + ")^(" + exponent.key() + ")";
+  record Exponential(Sum base, Sum exponent, String key) implements Atom {
+    Exponential(Sum base, Sum exponent) {
+      this(base, exponent, "~^(" + base.key() + ")^(" + exponent.key() + ")");
     }
 
     @Override

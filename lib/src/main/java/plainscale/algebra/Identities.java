@@ -93,6 +93,9 @@ final class Identities {
   }
 
   private Optional<Line> applied(Line line, UnaryOperator<Sum> identity, String text) {
+    if (!hasAngles(line.left()) && !hasAngles(line.right())) {
+      return Optional.empty();
+    }
     Sum left = identity.apply(line.left());
     Sum right = identity.apply(line.right());
     if (left.equals(line.left()) && right.equals(line.right())) {
@@ -101,6 +104,10 @@ final class Identities {
     String angle = angle(line).map(board::text).orElse(name);
     Line.Note note = Line.Note.of("In {0}, " + text.replace("%", angle) + ".");
     return Optional.of(line.then(Rule.IDENTITY, left, right, note));
+  }
+
+  private static boolean hasAngles(Sum sum) {
+    return sum.applies(SIN) || sum.applies(COS);
   }
 
   private Optional<Sum> angle(Line line) {

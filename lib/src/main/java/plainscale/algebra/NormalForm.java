@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import org.apache.commons.math3.fraction.BigFraction;
 import plainscale.notation.Expr;
-import plainscale.notation.Printer;
 import plainscale.notation.Span;
 import plainscale.units.UnitOfMeasure;
 
@@ -28,7 +27,7 @@ final class NormalForm implements Expr.Visitor<Sum> {
   }
 
   private static Sum constant(Expr written, boolean positive) {
-    return Sum.of(Term.of(new Atom.Constant(Printer.print(written), written, positive)));
+    return Sum.of(Term.of(Atom.Constant.of(written, positive)));
   }
 
   @Override

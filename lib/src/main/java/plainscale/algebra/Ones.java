@@ -13,6 +13,9 @@ final class Ones {
 
   /** The sum after that, also in sums that are factors; the same if there is nothing to do. */
   static Sum in(Sum sum, String name) {
+    if (!sum.applies(SIN) || !sum.applies(COS)) {
+      return sum;
+    }
     Sum result = Sum.ZERO;
     for (Term term : sum.terms()) {
       result = result.plus(in(term, name));

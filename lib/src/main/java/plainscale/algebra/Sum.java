@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.commons.math3.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import plainscale.quantity.ElementaryFunction;
 
 /**
  * The normal form of an expression: products added up, like ones joined. Sums that are factors stay
@@ -84,6 +85,11 @@ final class Sum {
 
   Set<String> names() {
     return names;
+  }
+
+  /** Whether the function stands anywhere in it. */
+  boolean applies(ElementaryFunction function) {
+    return key.contains(Atom.Applied.opening(function));
   }
 
   boolean contains(String name) {

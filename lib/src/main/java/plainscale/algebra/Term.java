@@ -8,15 +8,23 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.apache.commons.math3.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import plainscale.quantity.ElementaryFunction;
 
 /** A product: a rational number times powers of atoms with rational exponents. */
-record Term(BigFraction coefficient, SortedMap<Atom, BigFraction> factors) {
+final class Term {
   static final Term ONE = number(BigFraction.ONE);
   private static final int MOST_BITS = 512;
 
-  Term {
-    factors = Collections.unmodifiableSortedMap(factors);
+  private final BigFraction coefficient;
+  private final SortedMap<Atom, BigFraction> factors;
+
+  /** The product without its number; made when it is first asked for, since many terms are not. */
+  private @Nullable String key;
+
+  Term(BigFraction coefficient, SortedMap<Atom, BigFraction> factors) {
+    this.coefficient = coefficient;
+    this.factors = Collections.unmodifiableSortedMap(factors);
     if (coefficient.getNumerator().bitLength() + coefficient.getDenominator().bitLength()
         > MOST_BITS) {
       throw new TooLargeException("The numbers became too long.");
@@ -52,11 +60,41 @@ record Term(BigFraction coefficient, SortedMap<Atom, BigFraction> factors) {
     return factors.getOrDefault(atom, BigFraction.ZERO);
   }
 
+  BigFraction coefficient() {
+    return coefficient;
+  }
+
+  SortedMap<Atom, BigFraction> factors() {
+    return factors;
+  }
+
   /** The product without its number, as a text that is the same for equal products only. */
   String key() {
-    StringBuilder key = new StringBuilder();
-    factors.forEach((atom, e) -> key.append(atom.key()).append('^').append(e).append(' '));
-    return key.toString();
+    String made = key;
+    if (made == null) {
+      StringBuilder text = new StringBuilder();
+      factors.forEach((atom, e) -> text.append(atom.key()).append('^').append(e).append(' '));
+      made = text.toString();
+      key = made;
+    }
+    return made;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Term term
+        && coefficient.equals(term.coefficient)
+        && key().equals(term.key());
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * coefficient.hashCode() + key().hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return coefficient + "*" + key();
   }
 
   Term times(BigFraction number) {
