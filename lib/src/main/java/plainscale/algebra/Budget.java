@@ -37,6 +37,16 @@ public final class Budget {
     return usual(() -> false);
   }
 
+  /** Whether someone wants the run stopped. */
+  public boolean isStopped() {
+    return stopped.getAsBoolean();
+  }
+
+  /** Whether someone wants the run stopped, or its time is up. */
+  public boolean isOver() {
+    return isStopped() || System.nanoTime() > deadline;
+  }
+
   /** Pays for one step at a place in a source. */
   void spend(String source, Span span) {
     left--;

@@ -38,6 +38,14 @@ public final class Labels {
     }
   }
 
+  /** Writes a text at the first of the places that is free; not at all if none is. */
+  public void putIfFree(String content, List<Shape.Text> places) {
+    places.stream()
+        .filter(place -> covered(place) == 0)
+        .findFirst()
+        .ifPresent(place -> put(content, List.of(place)));
+  }
+
   /** What was written. */
   public List<Shape> shapes() {
     return placed;

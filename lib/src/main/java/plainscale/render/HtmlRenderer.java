@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.List;
 import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Writing;
+import plainscale.sheet.FieldResult;
 import plainscale.sheet.Result;
 
 /**
@@ -130,6 +131,11 @@ final class HtmlRenderer implements Result.Visitor<String> {
   @Override
   public String paired(Result.Paired paired) {
     return "<div class=\"ps-paired\">" + lines(PairsText.lines(paired)) + "</div>";
+  }
+
+  @Override
+  public String field(FieldResult result) {
+    return result.accept(new FieldText()).html(medium);
   }
 
   @Override
