@@ -10,7 +10,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  */
 public record Arrows(double square, double full, List<Vector> vectors) {
   private static final int ACROSS = 18;
-  private static final double MOST_BELOW = 0.9;
+  private static final double MOST_BELOW = 0.8;
 
   public Arrows {
     vectors = List.copyOf(vectors);

@@ -10,6 +10,11 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  */
 public final class Surroundings {
   private static final double ROOM = 0.6;
+
+  /** Of a group that fills its own frame. */
+  private static final double ROOM_OF_MANY = 0.35;
+
+  private static final int MANY = 3;
   private static final double FLATTEST = 0.75;
   private static final double ALONE = 0.1;
   private static final double POINT = 1e-9;
@@ -87,7 +92,8 @@ public final class Surroundings {
     Vector3D middle = middle();
     double size = Math.max(wide, high);
     boolean point = size <= POINT * Math.hypot(middle.getX(), middle.getY());
-    double room = size == 0 || point ? ALONE : ROOM * size;
+    double share = corners.size() >= 2 * MANY ? ROOM_OF_MANY : ROOM;
+    double room = size == 0 || point ? ALONE : share * size;
     double half = round(Math.max(wide / 2 + room, (high / 2 + room) / FLATTEST));
     return new Frame(
         middle.getX() - half,

@@ -26,8 +26,8 @@ import plainscale.text.Near;
  * }</pre>
  */
 final class FieldParser {
-  /** As many as a field can be computed for. */
-  private static final int MOST_ITEMS = 200;
+  /** As many as fit into one statement. */
+  private static final int MOST_ITEMS = 80;
 
   private static final Set<String> ENDS = Set.of("at", "radius", "gap", "mass", "moving");
   private static final String FIELD = "field pair: charge q at (0 cm, 0 cm)";

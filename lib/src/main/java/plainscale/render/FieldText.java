@@ -1,8 +1,11 @@
 package plainscale.render;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import plainscale.magnitude.PowerOfTen;
 import plainscale.magnitude.Writing;
 import plainscale.notation.FieldItem;
 import plainscale.picture.field.FieldMap;
@@ -12,6 +15,7 @@ import plainscale.sheet.FieldResult;
 
 /** Results about fields as tables, sentences and pictures, the same in every medium. */
 final class FieldText implements FieldResult.Visitor<FieldView> {
+  private static final Pattern POWER = Pattern.compile("-?\\d+\\.\\d+(?:E-?\\d+)?");
 
   @Override
   public FieldView declared(FieldResult.Declared declared) {
@@ -28,7 +32,23 @@ final class FieldText implements FieldResult.Visitor<FieldView> {
     }
     String words = declared.description().isEmpty() ? "" : " (" + declared.description() + ")";
     String head = "Field " + declared.name() + words;
-    return new FieldView(new Sections(head, List.of(table), declared.remarks()), Optional.empty());
+    return new FieldView(new Sections(head, List.of(table), remarks(declared)), Optional.empty());
+  }
+
+  /** The amounts in remarks are bare numbers in SI units. */
+  private static List<String> remarks(FieldResult.Declared declared) {
+    return declared.remarks().stream()
+        .map(
+            remark ->
+                POWER
+                    .matcher(remark)
+                    .replaceAll(
+                        match ->
+                            PowerOfTen.of(new BigDecimal(match.group()).stripTrailingZeros())
+                                    .text(declared.writing().digits())
+                                + " "
+                                + declared.nature().amountUnit()))
+        .toList();
   }
 
   private static String name(FieldResult.Row row) {

@@ -30,7 +30,9 @@ final class MotionText {
   private static final double LEAST_DEVIATION = 1e-15;
 
   /** Of the largest energy; what is less is what rounding left. */
-  private static final double DUST = 1e-12;
+  private static final double DUST = 1e-9;
+
+  private static final double SAME_TIME = 1e-6;
 
   private final FieldResult.Released released;
   private final Trajectory trajectory;
@@ -57,11 +59,23 @@ final class MotionText {
         .filter(passage -> passage.kind() != Passage.Kind.RETURN)
         .filter(passage -> passage.moment().time() > 0)
         .sorted(Comparator.comparingDouble(passage -> passage.moment().time()))
-        .limit(MOST_PASSAGES)
-        .forEach(passage -> list.add(new PathMap.Mark(name(passage.kind()), passage.moment())));
+        .forEach(passage -> add(passage, list));
     Moment last = trajectory.samples().get(trajectory.samples().size() - 1);
     list.add(new PathMap.Mark("end", last));
     return list;
+  }
+
+  /** What is told of one moment twice stands there once: "fastest, closest". */
+  private static void add(Passage passage, List<PathMap.Mark> list) {
+    PathMap.Mark before = list.get(list.size() - 1);
+    double time = passage.moment().time();
+    if (list.size() > 1 && time - before.moment().time() <= SAME_TIME * time) {
+      list.set(
+          list.size() - 1,
+          new PathMap.Mark(before.name() + ", " + name(passage.kind()), before.moment()));
+    } else if (list.size() <= MOST_PASSAGES) {
+      list.add(new PathMap.Mark(name(passage.kind()), passage.moment()));
+    }
   }
 
   private static String name(Passage.Kind kind) {
@@ -96,8 +110,8 @@ final class MotionText {
               String.valueOf(number++),
               mark.name(),
               number(time.in(moment.time())),
-              number(speed.in(moment.velocity().getNorm())),
-              number(energy.in(clean(moment.kinetic()))),
+              number(speed.in(speed(moment))),
+              number(energy.in(speed(moment) == 0 ? 0 : moment.kinetic())),
               number(energy.in(clean(moment.potential()))),
               number(energy.in(clean(moment.total())))));
     }
@@ -107,6 +121,14 @@ final class MotionText {
   private double clean(double value) {
     double largest = marks.stream().mapToDouble(MotionText::largest).max().orElse(0);
     return Math.abs(value) <= DUST * largest ? 0 : value;
+  }
+
+  /** A turning point is at rest, whatever rounding makes of it. */
+  private double speed(Moment moment) {
+    double fastest =
+        trajectory.samples().stream().mapToDouble(m -> m.velocity().getNorm()).max().orElse(0);
+    double speed = moment.velocity().getNorm();
+    return speed <= DUST * fastest ? 0 : speed;
   }
 
   private static double largest(PathMap.Mark mark) {
@@ -128,22 +150,16 @@ final class MotionText {
   private List<String> sentences() {
     List<String> sentences = new ArrayList<>();
     sentences.add(ending());
-    trajectory
+    released
         .period()
         .ifPresent(
             period ->
                 sentences.add(
-                    "It comes back to its start with the same velocity every %s."
+                    "It comes back to its start with the velocity of the start every %s."
                         .formatted(text("s", period))));
     sentences.add(energies());
-    long more =
-        trajectory.passages().stream()
-                .filter(passage -> passage.kind() != Passage.Kind.RETURN)
-                .filter(passage -> passage.moment().time() > 0)
-                .count()
-            - (marks.size() - 2);
-    if (more > 0) {
-      sentences.add("The table has the first " + MOST_PASSAGES + " passages; " + more + " follow.");
+    if (marks.size() - 2 == MOST_PASSAGES) {
+      sentences.add("The table has the first " + MOST_PASSAGES + " passages and the end.");
     }
     return sentences;
   }
@@ -173,7 +189,9 @@ final class MotionText {
     }
     return released.asked()
         ? "It was followed for %s, as you asked.".formatted(time)
-        : "It was followed for %s; another time: … for 2 s.".formatted(time);
+        : released.period().isPresent()
+            ? "One round is shown, until it is back after %s.".formatted(time)
+            : "It was followed for %s; “for” and a time at the end set another.".formatted(time);
   }
 
   private String energies() {
@@ -198,7 +216,10 @@ final class MotionText {
   private record Unit(String text, int power) {
     static Unit of(String base, DoubleStream values) {
       double largest = values.map(Math::abs).filter(Double::isFinite).max().orElse(0);
-      Prefix prefix = largest == 0 ? Prefix.NONE : Prefixes.choose(new BigDecimal(largest));
+      Prefix prefix =
+          largest == 0
+              ? Prefix.NONE
+              : Prefixes.choose(new BigDecimal(largest).round(new MathContext(FIGURES)));
       boolean longTime = base.equals("s") && prefix.power() > 0;
       return longTime ? new Unit(base, 0) : new Unit(prefix.symbol() + base, prefix.power());
     }

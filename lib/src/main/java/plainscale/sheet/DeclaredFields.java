@@ -29,6 +29,9 @@ final class DeclaredFields {
       if (entry.source().equals(showing.source())) {
         throw e;
       }
+      if (root.kind() == Problem.Kind.LIMIT) {
+        throw showing.problem(root.kind(), root.sentence(), name.span(), List.of());
+      }
       String sentence =
           "The field “%s” has a mistake in another cell: %s"
               .formatted(name.text(), root.sentence());

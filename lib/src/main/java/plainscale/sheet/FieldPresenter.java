@@ -23,7 +23,7 @@ final class FieldPresenter implements FieldStatement.Visitor<Result> {
   /** Of the potentials on a relief so many at either end are cut off. */
   private static final double CUT = 0.02;
 
-  private static final int RELIEF_COLUMNS = 72;
+  private static final int RELIEF_COLUMNS = 64;
   private static final int LEVELS = 12;
   private static final int SAMPLES = 600;
 

@@ -2,6 +2,7 @@ package plainscale.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import plainscale.field.Chart;
 import plainscale.field.Levels;
@@ -121,16 +122,24 @@ public sealed interface FieldResult extends Result {
     }
   }
 
-  /** The motion of a body, with the map on which it is drawn; {@code asked}: for how long. */
+  /**
+   * The motion of a body, with the map on which it is drawn; {@code asked}: whether it was said for
+   * how long; {@code round}: after which time, in s, it is as it was at the start.
+   */
   record Released(
       String title,
       Chart chart,
       TestCharge body,
       Trajectory trajectory,
-      double duration,
       boolean asked,
+      @Nullable Double round,
       Writing writing)
       implements FieldResult {
+    /** The period, in s, if it comes back. */
+    public OptionalDouble period() {
+      return round == null ? OptionalDouble.empty() : OptionalDouble.of(round);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.released(this);

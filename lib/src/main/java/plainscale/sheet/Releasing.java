@@ -2,6 +2,7 @@ package plainscale.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import plainscale.field.Chart;
 import plainscale.field.Configuration;
@@ -48,17 +49,25 @@ final class Releasing {
     Optional<Double> asked =
         release.duration().map(time -> values.time(time).value().doubleValue());
     double duration = asked.orElseGet(() -> duration(field, charge, frame));
-    Course course = new Course(frame, duration, HIT * frame.diagonal(), false, PIECES);
-    Trajectory trajectory = Motion.of(field, charge, course, effort);
+    Trajectory trajectory = motion(field, charge, frame, duration);
+    OptionalDouble period = trajectory.period();
+    if (asked.isEmpty() && period.isPresent() && period.getAsDouble() < duration) {
+      trajectory = motion(field, charge, frame, period.getAsDouble()); // one round shows it all
+    }
     Chart chart = Chart.of(model.nature(), field, frame, Chart.Content.NOTHING, effort);
     return new FieldResult.Released(
         release.description(),
         chart,
         charge,
         trajectory,
-        duration,
         asked.isPresent(),
+        period.isPresent() ? period.getAsDouble() : null,
         showing.writing());
+  }
+
+  private Trajectory motion(Configuration field, TestCharge charge, Frame frame, double duration) {
+    Course course = new Course(frame, duration, HIT * frame.diagonal(), false, PIECES);
+    return Motion.of(field, charge, course, effort);
   }
 
   private TestCharge charge(FieldStatement.Body body, FieldStatement.Release release) {

@@ -22,9 +22,12 @@ final class ContourLayer {
   private static final int PLACES = 9;
 
   /** A line shorter than this, in pixels, gets no number. */
-  private static final double SHORTEST = 60;
+  private static final double SHORTEST = 100;
 
   private static final int MOST_NUMBERS = 2;
+
+  /** Numbers stand at least so far from one another, in pixels. */
+  private static final double APART = 7;
 
   private final MapPaper paper;
   private final Measure potential;
@@ -84,7 +87,7 @@ final class ContourLayer {
       places.add(
           new Shape.Text(new Point(at.x(), at.y() + MIDDLE * NUMBER.size()), number, NUMBER));
     }
-    labels.putIfFree(number, places);
+    labels.putIfFree(number, places, APART);
   }
 
   static double length(List<Point> points) {

@@ -40,7 +40,7 @@ final class MapWords {
     List<String> notes = new ArrayList<>();
     chart.lines().ifPresent(lines -> notes.add(drawn(lines)));
     chart.arrows().ifPresent(arrows -> notes.add(rule(arrows)));
-    notes.add(equipotentials(chart.levels(), potential));
+    notes.add(equipotentials(chart.levels(), potential, chart.arrows().isEmpty()));
     chart.lines().ifPresent(lines -> notes.add(lines.caution()));
     chart.lines().ifPresent(lines -> notes.addAll(lines.remarks()));
     return notes;
@@ -77,16 +77,15 @@ final class MapWords {
   }
 
   /** How equipotentials look and what their step is. */
-  static String equipotentials(Levels levels, Measure potential) {
+  static String equipotentials(Levels levels, Measure potential, boolean numbered) {
     if (levels.values().isEmpty()) {
       return "The potential is the same throughout, "
           + "so that there are no equipotentials to draw.";
     }
     return "Equipotentials every "
         + potential.text(levels.step())
-        + " (numbers in "
-        + potential.unit()
-        + "): dashed above zero, dotted below, zero a whole grey line.";
+        + (numbered ? " (numbers in " + potential.unit() + ")" : "")
+        + ": dashed above zero, dotted below, zero a whole grey line.";
   }
 
   String title() {

@@ -11,9 +11,13 @@ import plainscale.magnitude.Prefix;
 import plainscale.magnitude.Prefixes;
 import plainscale.magnitude.Writing;
 
-/** Numbers in one unit with its prefix: {@code factor} is how many SI units it holds. */
-record Measure(String unit, double factor, Writing writing) {
+/**
+ * Numbers in one unit with its prefix: {@code factor} is how many SI units it holds; what is less
+ * than {@code dust} (in SI units) is what rounding left of zero.
+ */
+record Measure(String unit, double factor, double dust, Writing writing) {
   private static final int FIGURES = 3;
+  private static final double DUST = 1e-9;
   private static final int LEAST_PLAIN = -4;
   private static final int MOST_PLAIN = 5;
 
@@ -46,14 +50,18 @@ record Measure(String unit, double factor, Writing writing) {
     for (Length length : LENGTHS) {
       best = size / Math.pow(10, length.power()) >= FEWEST ? length : best;
     }
-    return new Measure(best.symbol(), power(best.power()), writing);
+    return new Measure(best.symbol(), power(best.power()), DUST * size, writing);
   }
 
   /** A unit with the prefix that suits a size; kilograms keep theirs. */
   static Measure of(String unit, double size, Writing writing) {
     boolean plain = unit.startsWith("kg") || size == 0 || !Double.isFinite(size);
-    Prefix prefix = plain ? Prefix.NONE : Prefixes.choose(new BigDecimal(Math.abs(size)));
-    return new Measure(prefix.symbol() + unit, power(prefix.power()), writing);
+    Prefix prefix =
+        plain
+            ? Prefix.NONE
+            : Prefixes.choose(new BigDecimal(Math.abs(size)).round(new MathContext(FIGURES)));
+    return new Measure(
+        prefix.symbol() + unit, power(prefix.power()), DUST * Math.abs(size), writing);
   }
 
   /** Dividing by a whole power keeps decimals short. */
@@ -67,7 +75,7 @@ record Measure(String unit, double factor, Writing writing) {
 
   /** The number alone, to three figures. */
   String number(double value) {
-    return number(in(value), FIGURES, writing);
+    return number(Math.abs(value) < dust ? 0 : in(value), FIGURES, writing);
   }
 
   /** The number with its unit. */

@@ -23,6 +23,7 @@ import plainscale.picture.TextStyle.Weight;
 public final class PathMap {
   private static final Stroke PATH = Stroke.solid(Shade.ACCENT, 3);
   private static final double RADIUS = 5;
+  private static final double DUST = 1e-9;
   private static final double BESIDE = 15;
   private static final double MIDDLE = 0.36;
   private static final TextStyle NUMBER =
@@ -56,7 +57,7 @@ public final class PathMap {
     map.draw();
     MapWords words = new MapWords(chart, map.paper.length(), map.potential, writing);
     map.canvas.note(map.legend());
-    map.canvas.note(MapWords.equipotentials(chart.levels(), map.potential));
+    map.canvas.note(MapWords.equipotentials(chart.levels(), map.potential, true));
     return map.canvas.scene("The way of a body", map.alternative(words, writing));
   }
 
@@ -92,7 +93,7 @@ public final class PathMap {
     }
     for (int i = 0; i < marks.size(); i++) {
       Point at = paper.at(flat(marks.get(i).moment()));
-      labels.putIfFree(String.valueOf(i + 1), around(at, String.valueOf(i + 1)));
+      labels.putIfFree(String.valueOf(i + 1), around(at, String.valueOf(i + 1)), 0);
     }
     return dots;
   }
@@ -119,9 +120,11 @@ public final class PathMap {
   private String alternative(MapWords words, Writing writing) {
     List<String> sentences = new ArrayList<>(List.of("The way of a body in a field."));
     sentences.addAll(words.places());
+    double fastest =
+        trajectory.samples().stream().mapToDouble(m -> m.velocity().getNorm()).max().orElse(0);
     for (Mark mark : marks) {
       Moment moment = mark.moment();
-      double speed = moment.velocity().getNorm();
+      double speed = moment.velocity().getNorm() > DUST * fastest ? moment.velocity().getNorm() : 0;
       sentences.add(
           "%s: after %s at %s with %s."
               .formatted(

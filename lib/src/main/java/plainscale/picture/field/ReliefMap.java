@@ -170,7 +170,7 @@ public final class ReliefMap {
       }
     }
     Point far = view.at(0.5, depth, 0);
-    Point title = new Point(far.x() + MapPaper.AIR, end - MapPaper.AIR);
+    Point title = new Point(far.x() + 3 * MapPaper.AIR, end - MapPaper.AIR);
     canvas.add(new Shape.Text(title, axis.title(), MapPaper.TITLE.at(Anchor.START)));
   }
 
