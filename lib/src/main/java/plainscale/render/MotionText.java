@@ -32,6 +32,8 @@ final class MotionText {
   /** Of the largest energy; what is less is what rounding left. */
   private static final double DUST = 1e-9;
 
+  private static final String END = "end";
+
   private static final double SAME_TIME = 1e-6;
 
   private final FieldResult.Released released;
@@ -59,22 +61,20 @@ final class MotionText {
         .filter(passage -> passage.kind() != Passage.Kind.RETURN)
         .filter(passage -> passage.moment().time() > 0)
         .sorted(Comparator.comparingDouble(passage -> passage.moment().time()))
-        .forEach(passage -> add(passage, list));
+        .forEach(passage -> add(name(passage.kind()), passage.moment(), list));
     Moment last = trajectory.samples().get(trajectory.samples().size() - 1);
-    list.add(new PathMap.Mark("end", last));
+    add(END, last, list);
     return list;
   }
 
   /** What is told of one moment twice stands there once: "fastest, closest". */
-  private static void add(Passage passage, List<PathMap.Mark> list) {
+  private static void add(String name, Moment moment, List<PathMap.Mark> list) {
     PathMap.Mark before = list.get(list.size() - 1);
-    double time = passage.moment().time();
-    if (list.size() > 1 && time - before.moment().time() <= SAME_TIME * time) {
-      list.set(
-          list.size() - 1,
-          new PathMap.Mark(before.name() + ", " + name(passage.kind()), before.moment()));
-    } else if (list.size() <= MOST_PASSAGES) {
-      list.add(new PathMap.Mark(name(passage.kind()), passage.moment()));
+    boolean same = moment.time() - before.moment().time() <= SAME_TIME * moment.time();
+    if (list.size() > 1 && same) {
+      list.set(list.size() - 1, new PathMap.Mark(before.name() + ", " + name, before.moment()));
+    } else if (list.size() <= MOST_PASSAGES || name.equals(END)) {
+      list.add(new PathMap.Mark(name, moment));
     }
   }
 
@@ -140,6 +140,7 @@ final class MotionText {
     if (rounded.signum() == 0) {
       return "0";
     }
+    rounded = rounded.setScale(rounded.scale() + FIGURES - rounded.precision());
     int exponent = rounded.precision() - rounded.scale() - 1;
     boolean plain = exponent >= -3 && exponent < FIGURES;
     return plain

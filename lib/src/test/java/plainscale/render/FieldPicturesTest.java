@@ -143,7 +143,7 @@ class FieldPicturesTest {
     said.put("release charge 1 nC mass 1 mg at (0 cm, 6 cm) in same", "it leaves the frame");
     said.put(
         "release charge 1 nC mass 1 mg at (0 cm, 6 cm) in same for 1 µs",
-        "It was followed for 1 µs, as you asked.");
+        "It was followed for 1.000 µs, as you asked.");
     said.forEach(
         (line, words) -> {
           String text = Renderers.text(sheet.run("cell", line).results());

@@ -181,7 +181,7 @@ public final class ReliefMap {
             ? "The potential is the same throughout."
             : "Height: the potential. Contour lines every "
                 + potential.text(levels.step())
-                + "; zero is the thick one.");
+                + (levels.values().contains(0.0) ? "; zero is the thick one." : "."));
     if (relief.isCut()) {
       notes.add(cut());
     }
@@ -189,7 +189,7 @@ public final class ReliefMap {
   }
 
   private String cut() {
-    return "Cut off at %s and %s: beside sources it goes on beyond."
+    return "Cut off at %s and %s; where the surface is flat there, the potential goes on beyond."
         .formatted(potential.text(relief.lowest()), potential.text(relief.highest()));
   }
 
