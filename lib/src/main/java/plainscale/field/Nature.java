@@ -29,6 +29,11 @@ public enum Nature {
     this.fieldUnit = fieldUnit;
   }
 
+  /** Words about sources, which speak of charges, in the words of this nature. */
+  public String said(String words) {
+    return this == ELECTRIC ? words : words.replace("charged ", "").replace("charge", "mass");
+  }
+
   /** What makes the field, in a word. */
   public String source() {
     return source;

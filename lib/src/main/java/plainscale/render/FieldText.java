@@ -38,6 +38,7 @@ final class FieldText implements FieldResult.Visitor<FieldView> {
   /** The amounts in remarks are bare numbers in SI units. */
   private static List<String> remarks(FieldResult.Declared declared) {
     return declared.remarks().stream()
+        .map(declared.nature()::said)
         .map(
             remark ->
                 POWER

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import plainscale.field.CourseEnd;
 import plainscale.field.Moment;
-import plainscale.field.Nature;
 import plainscale.field.Passage;
 import plainscale.field.Trajectory;
 import plainscale.magnitude.Digits;
@@ -170,9 +169,7 @@ final class MotionText {
     String time = text("s", last.time());
     CourseEnd end = trajectory.end();
     if (end instanceof CourseEnd.RanInto into) {
-      boolean mass = released.chart().nature() == Nature.GRAVITATIONAL;
-      String name = into.source().name();
-      String what = mass ? name.replace("charged ", "").replace("charge", "mass") : name;
+      String what = released.chart().nature().said(into.source().name());
       return "After %s it runs into the %s; the motion ends there, with the speed of that moment."
           .formatted(time, what);
     }

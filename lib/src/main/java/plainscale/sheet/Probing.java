@@ -22,6 +22,9 @@ final class Probing {
   private static final UnitOfMeasure DEGREE = UnitParser.parse("°");
   private static final double STEP = 1e-5;
 
+  /** Of a value that is made from exact numbers. */
+  private static final int FIGURES = 4;
+
   /** What is smaller than this share of the terms of a sum is what rounding left of it. */
   private static final double DUST = 1e-13;
 
@@ -39,7 +42,7 @@ final class Probing {
   /** What can be said about the place besides its values. */
   Optional<String> remark() {
     String remark = value().remark();
-    return remark.isEmpty() ? Optional.empty() : Optional.of(remark);
+    return Optional.of(model.nature().said(remark)).filter(words -> !words.isEmpty());
   }
 
   private FieldValue value() {
@@ -116,6 +119,12 @@ final class Probing {
     return inputs.stream().filter(input -> input.value().signum() != 0).toList();
   }
 
+  private boolean isExact() {
+    return inputs.stream()
+        .skip(1) // the constant
+        .allMatch(input -> input.figures().exact() && input.uncertainty().derivatives().isEmpty());
+  }
+
   private Uncertainty uncertainty(int index) {
     Uncertainty sum = Uncertainty.NONE;
     double[] numbers = inputNumbers();
@@ -144,8 +153,12 @@ final class Probing {
     return numbers(moved);
   }
 
-  private static FieldResult.Value value(String symbol, String words, Quantity quantity) {
-    Shown shown = quantity.shown();
+  /**
+   * What is made from exact numbers would be limited by the constant alone, with digits that nobody
+   * asked for.
+   */
+  private FieldResult.Value value(String symbol, String words, Quantity quantity) {
+    Shown shown = isExact() ? quantity.because(Uncertainty.NONE).shown(FIGURES) : quantity.shown();
     return new FieldResult.Value(symbol, words, shown, PrefixedForm.of(shown).orElse(null));
   }
 }

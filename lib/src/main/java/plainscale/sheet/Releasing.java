@@ -93,7 +93,7 @@ final class Releasing {
     if (field.at(charge.place()) instanceof FieldValue.Singular singular) {
       throw problem(
           "The body starts on a source of the field (%s), where the field is not defined."
-              .formatted(singular.on().name()),
+              .formatted(model.nature().said(singular.on().name())),
           body);
     }
     double hit = HIT * Surroundings.of(field, charge.place()).diagonal();

@@ -149,7 +149,7 @@ final class Samples {
         map bodies with vectors
         relief pair
         section pair from (-7 cm, 0 cm) to (9 cm, 0 cm)
-        release charge 1 nC mass 1 mg at (0 cm, 3 cm) moving (0 m/s, 1 m/s) in pair
+        release charge 1 nC mass 1 mg at (0 cm, 3 cm) moving (0 [m/s], 1 [m/s]) in pair
         """);
     CELLS.put("choices", "locale SI\nscale long\norders floor\ndigits spaced");
     CELLS.put(

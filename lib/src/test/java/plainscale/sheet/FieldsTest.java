@@ -164,6 +164,18 @@ class FieldsTest {
     assertEquals("J/kg", value(probed, "V").shown().unit().text());
   }
 
+  /** Whole numbers have no figures of their own: k_e · 3 nC/(5 cm)² is 10 785.06… V/m. */
+  @Test
+  void exactNumbersGiveFourFigures() {
+    FieldResult.Probed probed =
+        last(
+            FieldResult.Probed.class,
+            "field one: charge 3 nC at (0 cm, 0 cm)",
+            "potential of one at (5 cm, 0 cm)");
+    assertEquals(10790, number(probed, "E"));
+    assertTrue(value(probed, "E").shown().uncertainty().isEmpty());
+  }
+
   @Test
   void onAChargeThereIsNoFieldAndThatIsSaid() {
     pair();

@@ -37,14 +37,8 @@ final class SourceWords {
     return words;
   }
 
-  String name(Source source) {
-    return nature == Nature.ELECTRIC
-        ? source.name()
-        : source
-            .name()
-            .replace("point charge", "point mass")
-            .replace("of charge", "of mass")
-            .replace("charged ", "");
+  private String name(Source source) {
+    return nature.said(source.name());
   }
 
   String amount(Source source) {
