@@ -81,7 +81,7 @@ final class FieldParser {
     Token first = tokens.peek();
     FieldItem.Shape shape = shape(first);
     tokens.next();
-    Expr amount = sum();
+    Expr amount = amount(first, shape);
     Expr size = shape.extent().isEmpty() ? null : extent(shape);
     boolean line = shape == FieldItem.Shape.LINE;
     need(line ? "from" : "at", "and a place belong here, as in: " + shape.example());
@@ -89,6 +89,21 @@ final class FieldParser {
     Place to = line ? end(shape.example()) : null;
     boolean flat = shape.turns() && flat();
     return new FieldItem(first.span().to(tokens.last()), shape, amount, size, at, to, flat);
+  }
+
+  /** Without “at” the place was read as a factor of the amount. */
+  private Expr amount(Token first, FieldItem.Shape shape) {
+    try {
+      return sum();
+    } catch (ProblemException e) {
+      if (!tokens.peek().is(",")) {
+        throw e;
+      }
+      throw tokens.fault(
+          "Between an amount and its place stands “at”.",
+          first.span().to(tokens.peek().span()),
+          shape.example());
+    }
   }
 
   private FieldItem.Shape shape(Token token) {
@@ -145,6 +160,12 @@ final class FieldParser {
           written + ", 0 cm)");
     }
     Expr y = sum();
+    if (tokens.peek().is(",")) {
+      throw tokens.fault(
+          "A place has two coordinates: a map lies in a plane.",
+          open.span().to(tokens.peek().span()),
+          tokens.text(open.span().to(tokens.last())) + ")");
+    }
     if (!tokens.accept(")")) {
       throw tokens.fault("This bracket is not closed; a place ends with ).", open.span(), "(x, y)");
     }

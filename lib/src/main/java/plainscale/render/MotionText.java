@@ -177,7 +177,7 @@ final class MotionText {
       return "After %s it leaves the frame; it is not followed further.".formatted(time);
     }
     if (end instanceof CourseEnd.NotFollowed) {
-      return "After %s it comes so close to a source that it could not be followed further."
+      return "After %s it could not be followed further: close to a source, or over too long a time, the steps become too small."
           .formatted(time);
     }
     boolean rests =

@@ -119,7 +119,10 @@ final class FieldValues {
       throw problem(
           Problem.Kind.VALUE,
           "A %s is greater than zero; here it is %s %s."
-              .formatted(what, size.shown().value().toPlainString(), size.displayUnit().text()),
+              .formatted(
+                  what,
+                  size.shown().value().toPlainString().replace('-', '−'),
+                  size.displayUnit().text()),
           extent.span(),
           List.of("give it a length above zero"));
     }

@@ -158,7 +158,10 @@ final class Probing {
    * asked for.
    */
   private FieldResult.Value value(String symbol, String words, Quantity quantity) {
-    Shown shown = isExact() ? quantity.because(Uncertainty.NONE).shown(FIGURES) : quantity.shown();
+    Shown shown =
+        isExact() && quantity.value().signum() != 0
+            ? quantity.because(Uncertainty.NONE).shown(FIGURES)
+            : quantity.shown();
     return new FieldResult.Value(symbol, words, shown, PrefixedForm.of(shown).orElse(null));
   }
 }

@@ -49,6 +49,9 @@ final class Releasing {
     Optional<Double> asked =
         release.duration().map(time -> values.time(time).value().doubleValue());
     double duration = asked.orElseGet(() -> duration(field, charge, frame));
+    if (!(duration > 0 && Double.isFinite(duration))) {
+      throw problem("The numbers of this motion are too far apart to follow it.", body);
+    }
     Trajectory trajectory = motion(field, charge, frame, duration);
     OptionalDouble period = trajectory.period();
     if (asked.isEmpty() && period.isPresent() && period.getAsDouble() < duration) {

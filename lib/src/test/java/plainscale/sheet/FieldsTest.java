@@ -304,6 +304,11 @@ class FieldsTest {
         "field f: charge q at (3 cm) | (3 cm) | (3 cm, 0 cm)",
         "field f charge q at (0 cm, 0 cm) | charge | field f: charge q at (0 cm, 0 cm)",
         "field f: plates q gap 2 cm at (0 cm, 0 cm) | q | plates σ gap g at (0 cm, 0 cm)",
+        "field f: charge q (1 cm, 2 cm) | charge q (1 cm, | charge q at (0 cm, 0 cm)",
+        "field f: charge q at (1 cm, 2 cm, 3 cm) | (1 cm, 2 cm, | (1 cm, 2 cm)",
+        "field map: charge q at (1 cm, 2 cm) | map | map_1",
+        "release charge 1e300 [C] mass 1e-300 kg at (0 cm, 3 cm) in pair | (0 cm, 3 cm) | start it"
+            + " somewhere else, a little aside",
         "map pear | pear | pair",
         "map q | q | pair",
         "pair + 1 | pair | ",

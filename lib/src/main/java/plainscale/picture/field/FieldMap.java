@@ -35,7 +35,8 @@ public final class FieldMap {
   /** The unit that suits the equipotentials of a chart. */
   static Measure potential(Chart chart, Writing writing) {
     double largest = chart.levels().values().stream().mapToDouble(Math::abs).max().orElse(0);
-    return Measure.of(chart.nature().potentialUnit(), largest, writing);
+    return Measure.of(chart.nature().potentialUnit(), largest, writing)
+        .resolving(largest, chart.levels().step());
   }
 
   private void draw() {

@@ -118,9 +118,7 @@ final class MapWords {
                 length.text(chart.frame().right()),
                 length.text(chart.frame().bottom()),
                 length.text(chart.frame().top()));
-    List<String> all = sources.all();
-    return List.of(
-        all.isEmpty() ? "There is no source." : "Sources: " + String.join("; ", all) + ".", frame);
+    return List.of(sources.sentence(), frame);
   }
 
   /** The step of the equipotentials, the extremes, and a list along the middle. */
@@ -147,6 +145,9 @@ final class MapWords {
 
   /** Where the potential has no bound. */
   private String extremes() {
+    if (chart.configuration().sources().isEmpty()) {
+      return "The potential is zero throughout.";
+    }
     List<String> high = new ArrayList<>();
     List<String> low = new ArrayList<>();
     int number = 1;

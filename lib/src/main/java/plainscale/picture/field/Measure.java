@@ -15,11 +15,13 @@ import plainscale.magnitude.Writing;
  * Numbers in one unit with its prefix: {@code factor} is how many SI units it holds; what is less
  * than {@code dust} (in SI units) is what rounding left of zero.
  */
-record Measure(String unit, double factor, double dust, Writing writing) {
+record Measure(String unit, double factor, double dust, int figures, Writing writing) {
   private static final int FIGURES = 3;
+  private static final int MOST_FIGURES = 12;
+  private static final double ROUNDING = 1e-9;
   private static final double DUST = 1e-9;
   private static final int LEAST_PLAIN = -4;
-  private static final int MOST_PLAIN = 5;
+  private static final int MOST_PLAIN = 6;
 
   /** A unit of length is used from twice its size. */
   private static final double FEWEST = 2;
@@ -42,7 +44,12 @@ record Measure(String unit, double factor, double dust, Writing writing) {
 
   /** The unit of length that suits a frame. */
   static Measure length(Frame frame, Writing writing) {
-    return length(Math.max(frame.width(), frame.height()), writing);
+    double size = Math.max(frame.width(), frame.height());
+    double farthest =
+        Math.max(
+            Math.max(Math.abs(frame.left()), Math.abs(frame.right())),
+            Math.max(Math.abs(frame.bottom()), Math.abs(frame.top())));
+    return length(size, writing).resolving(farthest, size);
   }
 
   static Measure length(double size, Writing writing) {
@@ -50,7 +57,7 @@ record Measure(String unit, double factor, double dust, Writing writing) {
     for (Length length : LENGTHS) {
       best = size / Math.pow(10, length.power()) >= FEWEST ? length : best;
     }
-    return new Measure(best.symbol(), power(best.power()), DUST * size, writing);
+    return new Measure(best.symbol(), power(best.power()), DUST * size, FIGURES, writing);
   }
 
   /** A unit with the prefix that suits a size; kilograms keep theirs. */
@@ -61,7 +68,7 @@ record Measure(String unit, double factor, double dust, Writing writing) {
             ? Prefix.NONE
             : Prefixes.choose(new BigDecimal(Math.abs(size)).round(new MathContext(FIGURES)));
     return new Measure(
-        prefix.symbol() + unit, power(prefix.power()), DUST * Math.abs(size), writing);
+        prefix.symbol() + unit, power(prefix.power()), DUST * Math.abs(size), FIGURES, writing);
   }
 
   /** Dividing by a whole power keeps decimals short. */
@@ -69,13 +76,21 @@ record Measure(String unit, double factor, double dust, Writing writing) {
     return exponent < 0 ? 1 / Math.pow(10, -exponent) : Math.pow(10, exponent);
   }
 
+  /** With figures enough to tell steps of that size apart in numbers up to a largest. */
+  Measure resolving(double largest, double step) {
+    double more = Math.ceil(Math.log10(largest / step) - ROUNDING) + 1;
+    boolean known = largest > 0 && Double.isFinite(more);
+    int enough = known ? (int) Math.max(FIGURES, Math.min(MOST_FIGURES, more)) : FIGURES;
+    return new Measure(unit, factor, dust, enough, writing);
+  }
+
   double in(double value) {
     return factor < 1 ? value * Math.rint(1 / factor) : value / factor;
   }
 
-  /** The number alone, to three figures. */
+  /** The number alone. */
   String number(double value) {
-    return number(Math.abs(value) < dust ? 0 : in(value), FIGURES, writing);
+    return number(Math.abs(value) < dust ? 0 : in(value), figures, writing);
   }
 
   /** The number with its unit. */

@@ -50,7 +50,8 @@ public final class ReliefMap {
     this.canvas = new Canvas(title);
     this.length = Measure.length(frame(), writing);
     double largest = Math.max(Math.abs(relief.lowest()), Math.abs(relief.highest()));
-    this.potential = Measure.of(nature.potentialUnit(), largest, writing);
+    this.potential =
+        Measure.of(nature.potentialUnit(), largest, writing).resolving(largest, levels.step());
     String symbol = potential.over(Symbol.of("V"));
     this.heights =
         new Axis(symbol, potential.in(relief.lowest()), potential.in(relief.highest()), false);
@@ -197,7 +198,7 @@ public final class ReliefMap {
     List<String> sentences = new ArrayList<>();
     sentences.add("The potential as height, looked at along y.");
     SourceWords sources = new SourceWords(nature, relief.grid().configuration(), length);
-    sentences.add("Sources: " + String.join("; ", sources.all()) + ".");
+    sentences.add(sources.sentence());
     sentences.add(
         "The ground reaches from x = %s to %s and from y = %s to %s."
             .formatted(

@@ -37,6 +37,12 @@ final class SourceWords {
     return words;
   }
 
+  /** All of them as a sentence. */
+  String sentence() {
+    List<String> all = all();
+    return all.isEmpty() ? "There is no source." : "Sources: " + String.join("; ", all) + ".";
+  }
+
   private String name(Source source) {
     return nature.said(source.name());
   }
