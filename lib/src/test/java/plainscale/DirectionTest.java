@@ -91,6 +91,20 @@ class DirectionTest {
   }
 
   @Test
+  void onlyThePicturesOfFieldsKnowFields() {
+    noClasses()
+        .that()
+        .resideInAPackage(in("picture"))
+        .and()
+        .resideOutsideOfPackage(in("picture.field"))
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(in("field"), in("picture.field"))
+        .check(CLASSES);
+    assertTrue(CLASSES.containPackage("plainscale.picture.field"));
+  }
+
+  @Test
   void aMagnitudeKnowsNoPicture() {
     assertKnowsNone("magnitude", List.of("picture", "data"));
     assertKnowsNone("picture", List.of("data"));

@@ -106,6 +106,8 @@ class NotationLanguageTest {
     "'contr', contrast",
     "'comp', compare",
     "'pai', pairs",
+    "'reli', relief",
+    "'field f: charge q at (0 cm, 0 cm), pla', plates",
     "'forces on ball: weight w do', down",
     "'w = N_', N_A",
     "'w = sq', sqrt",
@@ -142,6 +144,8 @@ class NotationLanguageTest {
     "contrast, 'Example: contrast'",
     "pairs, 'action and reaction'",
     "along, anticlockwise",
+    "release, 'with its energies'",
+    "across, 'seen from the side'",
     "forces, 'whether they balance'",
     "inch, '1 inch = 0.0254 m'",
     "m, 'mass of a ball'",
@@ -176,7 +180,7 @@ class NotationLanguageTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"x = (1 + 2", "x =", "x = 3 *", "contrast 2 with", "given m =", "forces on ball:"})
+      strings = {"x = (1 + 2", "x =", "x = 3 *", "contrast 2 with", "given m =", "forces on ball:", "field pair:"})
   void anOpenBracketOrAnOperatorAtTheEndAsksForMore(String code) {
     assertEquals(
         new Completeness(Completeness.Status.INCOMPLETE, "  "), language.completeness(code));

@@ -14,6 +14,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Threads;
 import org.openjdk.jmh.annotations.Warmup;
+import plainscale.field.Chart;
 import plainscale.field.Configuration;
 import plainscale.field.Contour;
 import plainscale.field.Contouring;
@@ -22,9 +23,15 @@ import plainscale.field.FieldLines;
 import plainscale.field.Frame;
 import plainscale.field.Levels;
 import plainscale.field.LineMap;
+import plainscale.field.Nature;
 import plainscale.field.PointCharge;
 import plainscale.field.PotentialGrid;
+import plainscale.field.Relief;
 import plainscale.field.Spread;
+import plainscale.magnitude.Writing;
+import plainscale.picture.SvgWriter;
+import plainscale.picture.field.FieldMap;
+import plainscale.picture.field.ReliefMap;
 
 /** Milliseconds for the map of ten charges: a grid, twelve equipotentials, a hundred lines. */
 @State(Scope.Thread)
@@ -75,5 +82,22 @@ public class FieldMapBenchmark {
     PotentialGrid grid = grid();
     List<Contour> contours = Contouring.of(grid, Levels.suited(grid, 12), effort());
     return List.of(contours, lines());
+  }
+
+  /** What a cell does for a map: lines, equipotentials, null points, scene, SVG. */
+  @Benchmark
+  public static String mapToSvg() {
+    Chart chart = Chart.of(Nature.ELECTRIC, TEN, FRAME, Chart.Content.LINES, effort());
+    return SvgWriter.write(FieldMap.of("", chart, Writing.USUAL));
+  }
+
+  /** The same for a relief. */
+  @Benchmark
+  public static String reliefToSvg() {
+    PotentialGrid grid = Chart.grid(TEN, FRAME, 64, effort());
+    Levels levels = Levels.suited(grid, 12);
+    double highest = levels.values().get(levels.values().size() - 1);
+    Relief relief = Relief.of(grid, levels.values().get(0), highest);
+    return SvgWriter.write(ReliefMap.of("", Nature.ELECTRIC, relief, levels, Writing.USUAL));
   }
 }

@@ -2,7 +2,9 @@ package plainscale.field;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Sources and the constant of their field: the sum of what each gives. With k_e (N m²/C²) and
@@ -165,5 +167,18 @@ public final class Configuration {
 
   static double distance(Source source, Vector3D at) {
     return Vector3D.distance(at, source.nearest(at));
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Configuration configuration
+        && constant == configuration.constant
+        && sources.equals(configuration.sources)
+        && remarks.equals(configuration.remarks);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(constant, sources);
   }
 }

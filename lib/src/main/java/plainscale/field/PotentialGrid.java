@@ -2,6 +2,7 @@ package plainscale.field;
 
 import java.util.Arrays;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The potential at the nodes of a regular grid over a frame, the edges included: {@code columns} ×
@@ -91,5 +92,19 @@ public final class PotentialGrid {
       throw new IllegalStateException("The potential is infinite at every node of the grid.");
     }
     return finite[(int) Math.round(share * (finite.length - 1))];
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof PotentialGrid grid
+        && columns == grid.columns
+        && configuration.equals(grid.configuration)
+        && frame.equals(grid.frame)
+        && Arrays.equals(values, grid.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(values);
   }
 }

@@ -19,7 +19,8 @@ public final class Keywords {
   /** Words that begin a statement. */
   public static final List<String> STATEMENTS =
       words(
-          "given show say relation solve what compare forces pairs depends vary limit budget together contrast near"
+          "given show say relation solve what compare forces pairs field potential"
+              + " map relief section release depends vary limit budget together contrast near"
               + " expand ruler squares dots"
               + " constants locale scale digits orders");
 
@@ -33,7 +34,9 @@ public final class Keywords {
           "in to with by roughly for if on from figures words full digits parts orders boxes counting length"
               + " sharing pages textbook codata short long milliard indian repeated ratio nearest"
               + " floor everyday spaced steps answer questions small trials seed rectangular triangular"
-              + " up down left right along missing uphill downhill away into slope directions dot infinity equation of");
+              + " up down left right along missing uphill downhill away into slope directions dot infinity"
+              + " equation of at charge mass line ring disc sphere shell plates radius gap across flat moving"
+              + " vectors");
 
   private Keywords() {}
 

@@ -8,7 +8,29 @@ import plainscale.quantity.Distribution;
 import plainscale.units.UnitOfMeasure;
 
 /** One statement of a cell. */
-public sealed interface Statement {
+public sealed interface Statement
+    permits Statement.Given,
+        Statement.Definition,
+        Statement.Show,
+        Statement.Say,
+        Statement.Contrast,
+        Statement.Near,
+        Statement.Expand,
+        Statement.Picture,
+        Statement.Relation,
+        Statement.Solve,
+        Statement.WhatIf,
+        Statement.Compare,
+        Statement.Forces,
+        Statement.Pairs,
+        Statement.Depends,
+        Statement.Vary,
+        Statement.Limit,
+        Statement.Together,
+        Statement.Budget,
+        Statement.Choice,
+        Statement.Unreadable,
+        FieldStatement {
 
   /** Where it stands. */
   Span span();
@@ -460,6 +482,8 @@ public sealed interface Statement {
     R forces(Forces forces);
 
     R pairs(Pairs pairs);
+
+    R field(FieldStatement field);
 
     R depends(Depends depends);
 

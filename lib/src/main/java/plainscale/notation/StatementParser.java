@@ -30,6 +30,12 @@ final class StatementParser {
           Map.entry("compare", StatementParser::compare),
           Map.entry("forces", StatementParser::forces),
           Map.entry("pairs", StatementParser::pairs),
+          Map.entry("field", p -> p.fields().field()),
+          Map.entry("potential", p -> p.fields().potential()),
+          Map.entry("map", p -> p.fields().map()),
+          Map.entry("relief", p -> p.fields().relief()),
+          Map.entry("section", p -> p.fields().section()),
+          Map.entry("release", p -> p.fields().release()),
           Map.entry("depends", StatementParser::depends),
           Map.entry("vary", StatementParser::vary),
           Map.entry("limit", p -> new LimitParser(p.tokens, p.names, p.units).limit(p.start)),
@@ -302,6 +308,10 @@ final class StatementParser {
 
   private Statement pairs() {
     return new ForcesParser(tokens, names).pairs(start);
+  }
+
+  private FieldParser fields() {
+    return new FieldParser(tokens, names, start);
   }
 
   private Statement depends() {

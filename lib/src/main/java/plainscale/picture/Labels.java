@@ -38,6 +38,23 @@ public final class Labels {
     }
   }
 
+  /**
+   * Writes a text at the first of the places that is free, with so much room around it; not at all
+   * if none is.
+   */
+  public void putIfFree(String content, List<Shape.Text> places, double room) {
+    places.stream()
+        .filter(place -> covered(place) == 0 && isApart(place.box(), room))
+        .findFirst()
+        .ifPresent(place -> put(content, List.of(place)));
+  }
+
+  private boolean isApart(Box box, double room) {
+    Box around =
+        new Box(box.x() - room, box.y() - room, box.width() + 2 * room, box.height() + 2 * room);
+    return taken.stream().noneMatch(around::overlaps);
+  }
+
   /** What was written. */
   public List<Shape> shapes() {
     return placed;

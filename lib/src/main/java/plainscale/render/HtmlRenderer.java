@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.List;
 import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Writing;
+import plainscale.sheet.FieldResult;
 import plainscale.sheet.Result;
 
 /**
@@ -132,6 +133,11 @@ final class HtmlRenderer implements Result.Visitor<String> {
   public String paired(Result.Paired paired) {
     String pictures = ForcePictures.of(paired).stream().map(medium.pictures()).collect(joining());
     return "<div class=\"ps-paired\">" + pictures + lines(PairsText.lines(paired)) + "</div>";
+  }
+
+  @Override
+  public String field(FieldResult result) {
+    return result.accept(new FieldText()).html(medium);
   }
 
   @Override

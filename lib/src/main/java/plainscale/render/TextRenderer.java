@@ -10,6 +10,7 @@ import plainscale.magnitude.Expansion;
 import plainscale.magnitude.Spelling;
 import plainscale.magnitude.Writing;
 import plainscale.notation.Printer;
+import plainscale.sheet.FieldResult;
 import plainscale.sheet.Result;
 import plainscale.units.UnitOfMeasure;
 
@@ -128,6 +129,14 @@ final class TextRenderer implements Result.Visitor<String> {
   @Override
   public String paired(Result.Paired paired) {
     return under("", PairsText.lines(paired));
+  }
+
+  @Override
+  public String field(FieldResult result) {
+    FieldView view = result.accept(new FieldText());
+    String picture = view.scene().map(scene -> "[" + scene.alternative() + "]").orElse("");
+    String numbers = under(view.sections().head(), view.lines());
+    return picture + (picture.isEmpty() || numbers.isBlank() ? "" : "\n") + numbers;
   }
 
   @Override

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import plainscale.laws.Constants;
+import plainscale.notation.FieldStatement;
 import plainscale.notation.Problem;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
@@ -51,6 +52,9 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     }
     if (statement instanceof Statement.Forces forces) {
       return Optional.of(Bodies.key(forces.body().text()));
+    }
+    if (statement instanceof FieldStatement.Declared field) {
+      return Optional.of(field.name());
     }
     if (statement instanceof Statement.Solve solve) {
       return Optional.of(solve.unknown());

@@ -2,6 +2,7 @@ package plainscale.sheet;
 
 import java.util.Optional;
 import plainscale.notation.Expr;
+import plainscale.notation.FieldStatement;
 import plainscale.notation.Statement;
 
 /**
@@ -10,9 +11,14 @@ import plainscale.notation.Statement;
  */
 public record Entry(String name, String cellId, String source, Statement statement) {
 
-  /** Whether the name stands for a quantity: a relation and the forces on a body have no value. */
+  /**
+   * Whether the name stands for a quantity: relations, fields and the forces on a body have no
+   * value.
+   */
   boolean isQuantity() {
-    return !(statement instanceof Statement.Relation || statement instanceof Statement.Forces);
+    return !(statement instanceof Statement.Relation
+        || statement instanceof Statement.Forces
+        || statement instanceof FieldStatement);
   }
 
   /** What the sheet says of it in words. */
@@ -25,6 +31,9 @@ public record Entry(String name, String cellId, String source, Statement stateme
     }
     if (statement instanceof Statement.Solve solve) {
       return solve.description();
+    }
+    if (statement instanceof FieldStatement.Declared field) {
+      return field.description();
     }
     return statement instanceof Statement.Definition definition ? definition.description() : "";
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import plainscale.algebra.Equation;
 import plainscale.notation.Expr;
+import plainscale.notation.FieldStatement;
 import plainscale.notation.Format;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
@@ -167,6 +168,14 @@ final class Presenter implements Statement.Visitor<Result> {
     List<Finding> findings =
         ForcePairs.among(bodies).stream().sorted(Comparator.comparing(Finding::kind)).toList();
     return new Result.Paired(bodies, findings, showing.writing());
+  }
+
+  @Override
+  public Result field(FieldStatement field) {
+    FieldPresenter presenter = new FieldPresenter(showing);
+    return field instanceof FieldStatement.Declared declared
+        ? overtaken(declared.name()).orElseGet(() -> presenter.declared(declared))
+        : field.accept(presenter);
   }
 
   @Override

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import plainscale.notation.Acting;
 import plainscale.notation.Change;
 import plainscale.notation.Expr;
+import plainscale.notation.FieldStatement;
 import plainscale.notation.Statement;
 
 /** The names that a statement's value hangs on, directly or through the definitions of others. */
@@ -146,6 +147,11 @@ final class References implements Statement.Visitor<Stream<String>> {
   @Override
   public Stream<String> pairs(Statement.Pairs pairs) {
     return Stream.of(Bodies.ALL);
+  }
+
+  @Override
+  public Stream<String> field(FieldStatement field) {
+    return field.accept(new FieldReferences());
   }
 
   @Override

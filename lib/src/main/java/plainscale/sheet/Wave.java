@@ -20,6 +20,7 @@ import plainscale.algebra.Outcome;
 import plainscale.algebra.Scope;
 import plainscale.laws.Constants;
 import plainscale.notation.Expr;
+import plainscale.notation.FieldStatement;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
@@ -180,6 +181,16 @@ final class Wave implements Scope {
     return new Cost(budget, source, span);
   }
 
+  /** What the computations of this wave may cost. */
+  Budget budget() {
+    return budget;
+  }
+
+  /** A constant in the set that is in force, whatever the sheet calls by its name. */
+  Quantity constant(String name) {
+    return constants.find(name).orElseThrow().quantity();
+  }
+
   /** The value of an expression of some source. */
   Quantity evaluate(Expr expr, String source) {
     return new Evaluator(source, this, budget).evaluate(expr);
@@ -277,6 +288,14 @@ final class Wave implements Scope {
           entry.source(),
           relation.span(),
           List.of("solve " + entry.name() + " for …"));
+    }
+    if (statement instanceof FieldStatement.Declared field) {
+      throw problem(
+          Problem.Kind.NAME,
+          "“" + entry.name() + "” is a field, not a quantity.",
+          entry.source(),
+          field.span(),
+          List.of("potential of " + entry.name() + " at (…, …)", "map " + entry.name()));
     }
     if (statement instanceof Statement.Solve solve) {
       Quantity value = derivations.value(solve, entry.source());

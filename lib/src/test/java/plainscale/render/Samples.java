@@ -138,6 +138,19 @@ final class Samples {
         what if pull: F = 2*m g_n
         compare "a < b" with "$x$": m = 3*m, n = 6 with "none": pull: F^3 = -m d show F in mN, n/d
         """);
+    CELLS.put(
+        "fields",
+        """
+        field pair: charge 3 nC at (-7 cm, 0 cm), charge -3 nC at (7 cm, 0 cm) "two charges"
+        field bodies: ring 3 nC radius 2 cm at (0 cm, 0 cm), plates 3 [nC/m^2] gap 4 cm at (4 cm, 0 cm), line -1 nC from (-1 cm, 3 cm) to (1 cm, 3 cm)
+        potential of pair at (0 cm, 3 cm)
+        potential of pair at (7 cm, 0 cm)
+        map pair
+        map bodies with vectors
+        relief pair
+        section pair from (-7 cm, 0 cm) to (9 cm, 0 cm)
+        release charge 1 nC mass 1 mg at (0 cm, 3 cm) moving (0 [m/s], 1 [m/s]) in pair
+        """);
     CELLS.put("choices", "locale SI\nscale long\norders floor\ndigits spaced");
     CELLS.put(
         "locale", "locale de\nshow 1234.5 [kg] in words\nv = 0.5 [m/s] 3\ncontrast d with 3 [m]");
@@ -159,6 +172,10 @@ final class Samples {
       CELLS.put(
           "forces " + hostile,
           "forces on \"" + text + "\": \"" + text + "\" 3 [N] up by \"" + text + "\"\npairs");
+      CELLS.put(
+          "field " + hostile,
+          "field f: charge 1 nC at (0 cm, 0 cm) \"%1$s\"\nmap f \"%1$s\"\nrelief f \"%1$s\"\npotential of f at (1 cm, 0 cm) \"%1$s\""
+              .formatted(text));
       CELLS.put(
           "case " + hostile, "compare \"" + text + "\" with \"other" + text + "\": m = 2*m show m");
       CELLS.put("sentence " + hostile, "say \"" + braces + "\"");
