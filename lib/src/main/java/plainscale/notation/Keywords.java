@@ -21,7 +21,7 @@ public final class Keywords {
       words(
           "given show say relation solve what compare forces pairs field potential"
               + " map relief section release depends vary limit budget together contrast near"
-              + " expand ruler squares dots"
+              + " expand ruler squares dots figure"
               + " constants locale scale digits orders");
 
   /** Words that follow a formula in a statement. */

@@ -68,6 +68,9 @@ final class SayParser {
   private Statement.Part live(Span inside) {
     Tokens tokens = new Tokens(source, inside.start(), inside.end());
     Token first = tokens.peek();
+    if (first.isWord("figure") && tokens.peek(1).type() == Token.Type.NAME) {
+      return figure(tokens);
+    }
     if (first.isWord("steps") && tokens.peek(1).isWord("of")) {
       return steps(tokens);
     }
@@ -76,6 +79,11 @@ final class SayParser {
       return equation(tokens);
     }
     return new StatementParser(source, inside, names).valuePart();
+  }
+
+  private static Statement.Part figure(Tokens tokens) {
+    tokens.next();
+    return new Statement.FigureOf(derived(tokens, "figure balls"));
   }
 
   private static Statement.Part steps(Tokens tokens) {

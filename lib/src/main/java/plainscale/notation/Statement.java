@@ -30,6 +30,7 @@ public sealed interface Statement
         Statement.Budget,
         Statement.Choice,
         Statement.Unreadable,
+        Figure,
         FieldStatement {
 
   /** Where it stands. */
@@ -405,6 +406,9 @@ public sealed interface Statement
   /** {@code equation 5 of q} in braces: a line of a derivation; {@code span}: its number. */
   record EquationOf(Span span, int number, Option unknown) implements Part {}
 
+  /** {@code figure balls} in braces: the number of a picture. */
+  record FigureOf(Option figure) implements Part {}
+
   /** {@code steps of q} in braces: how many steps a derivation has. */
   record StepsOf(Option unknown) implements Part {}
 
@@ -496,6 +500,8 @@ public sealed interface Statement
     R budget(Budget budget);
 
     R choice(Choice choice);
+
+    R figure(Figure figure);
 
     R unreadable(Unreadable unreadable);
   }

@@ -30,6 +30,7 @@ final class StatementParser {
           Map.entry("compare", StatementParser::compare),
           Map.entry("forces", StatementParser::forces),
           Map.entry("pairs", StatementParser::pairs),
+          Map.entry("figure", StatementParser::figure),
           Map.entry("field", p -> p.fields().field()),
           Map.entry("potential", p -> p.fields().potential()),
           Map.entry("map", p -> p.fields().map()),
@@ -304,6 +305,11 @@ final class StatementParser {
 
   private Statement forces() {
     return new ForcesParser(tokens, names).forces(start);
+  }
+
+  private Statement figure() {
+    Statement.Option name = tokens.name("figure balls \"Two balls and their forces\"");
+    return new Figure(whole(), name, description());
   }
 
   private Statement pairs() {

@@ -220,6 +220,13 @@ final class HtmlRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String captioned(Result.Captioned captioned) {
+    return "<p class=\"ps-caption\"><b>"
+        + medium.words().apply(WrittenText.caption(captioned))
+        + "</b></p>";
+  }
+
+  @Override
   public String noted(Result.Noted noted) {
     return remark(noted.remark());
   }

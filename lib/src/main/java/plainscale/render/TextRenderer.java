@@ -212,6 +212,11 @@ final class TextRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String captioned(Result.Captioned captioned) {
+    return WrittenText.caption(captioned);
+  }
+
+  @Override
   public String noted(Result.Noted noted) {
     return "Note: " + noted.remark();
   }

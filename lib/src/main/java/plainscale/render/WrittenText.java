@@ -52,6 +52,12 @@ final class WrittenText {
         .toList();
   }
 
+  /** "Figure 2: two balls and their forces". */
+  static String caption(Result.Captioned captioned) {
+    String number = captioned.writing().phrases().say("figure", captioned.number());
+    return captioned.caption().isEmpty() ? number : number + ": " + captioned.caption();
+  }
+
   private static boolean inWords(Format.Style style) {
     return style != Format.Style.NUMBER && style != Format.Style.DIGITS;
   }

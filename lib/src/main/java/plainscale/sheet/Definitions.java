@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import plainscale.laws.Constants;
 import plainscale.notation.FieldStatement;
+import plainscale.notation.Figure;
 import plainscale.notation.Problem;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
@@ -28,19 +29,27 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     for (Statement statement : statements) {
       Optional<String> name = name(statement);
       if (name.isPresent()) {
-        Entry entry = new Entry(name.get(), cellId, source, statement);
+        Entry entry = entry(new Entry(name.get(), cellId, source, statement), before, own);
         Entry twin = own.putIfAbsent(name.get(), entry);
         if (twin != null) {
           remarks.add(new Result.Mistaken(twice(entry, twin)));
         }
       }
     }
+    remarks.addAll(Figures.mistakes(statements, source));
     new Groups(own).join(statements);
     own.keySet().forEach(name -> remark(before.get(name), name, cellId).ifPresent(remarks::add));
     return new Definitions(merged(before, own, cellId), changed(before, own, cellId), remarks);
   }
 
+  private static Entry entry(Entry entry, Map<String, Entry> before, Map<String, Entry> own) {
+    return entry.statement() instanceof Figure ? Figures.numbered(entry, before, own) : entry;
+  }
+
   private static Optional<String> name(Statement statement) {
+    if (statement instanceof Figure figure) {
+      return Optional.of(Figures.key(figure.name()));
+    }
     if (statement instanceof Statement.Given given) {
       return Optional.of(given.name());
     }

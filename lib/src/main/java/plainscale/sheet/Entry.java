@@ -3,13 +3,24 @@ package plainscale.sheet;
 import java.util.Optional;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
+import plainscale.notation.Figure;
 import plainscale.notation.Statement;
 
 /**
- * A name of the sheet: the statement that defines it, the cell it stands in, and that cell's
- * source.
+ * A name of the sheet: the statement that defines it, the cell it stands in, that cell's source,
+ * and for a figure its number.
  */
-public record Entry(String name, String cellId, String source, Statement statement) {
+public record Entry(String name, String cellId, String source, Statement statement, int figure) {
+
+  /** A name that is no figure. */
+  public Entry(String name, String cellId, String source, Statement statement) {
+    this(name, cellId, source, statement, 0);
+  }
+
+  /** The same as the figure of that number. */
+  Entry with(int number) {
+    return new Entry(name, cellId, source, statement, number);
+  }
 
   /**
    * Whether the name stands for a quantity: relations, fields and the forces on a body have no
@@ -18,6 +29,7 @@ public record Entry(String name, String cellId, String source, Statement stateme
   boolean isQuantity() {
     return !(statement instanceof Statement.Relation
         || statement instanceof Statement.Forces
+        || statement instanceof Figure
         || statement instanceof FieldStatement);
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import plainscale.algebra.Equation;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
+import plainscale.notation.Figure;
 import plainscale.notation.Format;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
@@ -94,6 +95,10 @@ final class Presenter implements Statement.Visitor<Result> {
     if (part instanceof Statement.EquationOf equation) {
       return quotations.equation(equation);
     }
+    if (part instanceof Statement.FigureOf figure) {
+      int number = Figures.number(figure.figure(), showing);
+      return new Result.Words(showing.writing().phrases().say("figure", number));
+    }
     if (part instanceof Statement.StepsOf steps) {
       return quotations.steps(steps);
     }
@@ -160,6 +165,15 @@ final class Presenter implements Statement.Visitor<Result> {
             () ->
                 new Result.Forces(
                     new Forces(showing.wave(), showing.source()).on(forces), showing.writing()));
+  }
+
+  @Override
+  public Result figure(Figure figure) {
+    return overtaken(Figures.key(figure.name()))
+        .orElseGet(
+            () ->
+                new Result.Captioned(
+                    Figures.number(figure.name(), showing), figure.caption(), showing.writing()));
   }
 
   @Override

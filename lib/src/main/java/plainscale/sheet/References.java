@@ -9,6 +9,7 @@ import plainscale.notation.Acting;
 import plainscale.notation.Change;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
+import plainscale.notation.Figure;
 import plainscale.notation.Statement;
 
 /** The names that a statement's value hangs on, directly or through the definitions of others. */
@@ -81,6 +82,9 @@ final class References implements Statement.Visitor<Stream<String>> {
     if (part instanceof Statement.StepsOf steps) {
       return Stream.of(steps.unknown().text());
     }
+    if (part instanceof Statement.FigureOf figure) {
+      return Stream.of(Figures.key(figure.figure()));
+    }
     return part instanceof Statement.Value value ? names(value.value()) : Stream.empty();
   }
 
@@ -142,6 +146,11 @@ final class References implements Statement.Visitor<Stream<String>> {
     return acting.pointing() instanceof Acting.Along along
         ? Stream.concat(names(acting.size()), names(along.angle()))
         : names(acting.size());
+  }
+
+  @Override
+  public Stream<String> figure(Figure figure) {
+    return Stream.of(Figures.key(figure.name()));
   }
 
   @Override

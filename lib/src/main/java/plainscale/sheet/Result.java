@@ -44,6 +44,7 @@ public sealed interface Result
         Result.Limited,
         Result.Budgeted,
         Result.Narrated,
+        Result.Captioned,
         Result.Noted,
         Result.Mistaken,
         FieldResult {
@@ -321,6 +322,14 @@ public sealed interface Result
     }
   }
 
+  /** The number and the caption of the picture before it. */
+  record Captioned(int number, String caption, Writing writing) implements Result {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.captioned(this);
+    }
+  }
+
   /** A remark of the sheet about what it did. */
   record Noted(String remark) implements Result {
     @Override
@@ -463,6 +472,8 @@ public sealed interface Result
     R pictured(Pictured pictured);
 
     R narrated(Narrated narrated);
+
+    R captioned(Captioned captioned);
 
     R noted(Noted noted);
 

@@ -224,6 +224,6 @@ class PhrasesTest {
   @Test
   void aPhraseThatIsNotThereIsRefused() {
     Phrases phrases = Phrases.of(Language.GERMAN);
-    assertThrows(IllegalArgumentException.class, () -> phrases.say("figure"));
+    assertThrows(IllegalArgumentException.class, () -> phrases.say("figur"));
   }
 }

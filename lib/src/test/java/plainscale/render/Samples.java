@@ -127,6 +127,8 @@ final class Samples {
         forces on ball: push 2*w left by "left < ball", "odd $x$" -w up with missing
         forces on book: weight 5.0 [N] down by Earth, support 5.0 [N] up by table
         pairs
+        figure bodies "Bodies < forces & $x$"
+        say "See {figure bodies}."
         """);
     CELLS.put(
         "cases",
