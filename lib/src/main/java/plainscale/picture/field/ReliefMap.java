@@ -90,7 +90,7 @@ public final class ReliefMap {
     canvas.addAll(front(surface, view));
     scale(view);
     across(view);
-    away(view);
+    away(surface);
     canvas.moveTo(bottom + UPWARDS);
   }
 
@@ -154,13 +154,19 @@ public final class ReliefMap {
     canvas.add(new Shape.Text(title, axis.title(), MapPaper.TITLE));
   }
 
-  /** Along the right edge of the ground, away from the reader. */
-  private void away(Perspective view) {
+  /** Along the right edge of the surface, away from the reader; the ground below is hidden. */
+  private void away(Surface surface) {
     Axis axis = axis("y", frame().bottom(), frame().top());
-    canvas.add(new Shape.Line(view.at(0.5, 0, 0), view.at(0.5, depth, 0), LINE));
+    int rows = relief.grid().rows();
+    int last = relief.grid().columns() - 1;
+    List<Point> edge = new ArrayList<>();
+    for (int row = 0; row < rows; row++) {
+      edge.add(surface.node(last, row));
+    }
+    canvas.add(new Shape.Curve(Thinning.of(edge), LINE));
     double end = Double.POSITIVE_INFINITY;
     for (Axis.Tick tick : axis.ticks(MOST, writing)) {
-      Point at = view.at(0.5, depth * axis.at(tick.value()), 0);
+      Point at = edge.get((int) Math.rint((rows - 1) * axis.at(tick.value())));
       Point beside = new Point(at.x() + MapPaper.TICK, at.y());
       canvas.add(new Shape.Line(at, beside, LINE));
       Point place = new Point(beside.x() + MapPaper.AIR, middle(at.y()));
@@ -170,7 +176,7 @@ public final class ReliefMap {
         end = text.box().y();
       }
     }
-    Point far = view.at(0.5, depth, 0);
+    Point far = edge.get(rows - 1);
     Point title = new Point(far.x() + 3 * MapPaper.AIR, end - MapPaper.AIR);
     canvas.add(new Shape.Text(title, axis.title(), MapPaper.TITLE.at(Anchor.START)));
   }
