@@ -31,9 +31,9 @@ final class MeasurementParser {
     this.units = units;
   }
 
-  Statement.Measurement measurement() {
+  Measurement measurement() {
     boolean bracket = tokens.peek().is("(");
-    Statement.Measurement measurement = bracket ? bracketed() : bare();
+    Measurement measurement = bracket ? bracketed() : bare();
     Token word = tokens.peek();
     Distribution distribution = DISTRIBUTIONS.get(word.text());
     if (distribution == null) {
@@ -44,7 +44,7 @@ final class MeasurementParser {
       throw tokens.fault(sentence, word.span(), "2.70 ± 0.05 g " + word.text());
     }
     tokens.next();
-    return new Statement.Measurement(
+    return new Measurement(
         measurement.value(),
         measurement.uncertain(),
         measurement.unit(),
@@ -53,12 +53,12 @@ final class MeasurementParser {
         List.of());
   }
 
-  private Statement.Measurement bare() {
+  private Measurement bare() {
     Token number = tokens.peek().is("-") ? tokens.peek(1) : tokens.peek();
     BigDecimal value = signed();
     BigDecimal concise = number.number().concise();
     if (concise != null) {
-      return new Statement.Measurement(value, concise, unit(), false);
+      return new Measurement(value, concise, unit(), false);
     }
     if (tokens.peek().is(",")) {
       return readings(value);
@@ -66,14 +66,14 @@ final class MeasurementParser {
     if (plusMinus()) {
       BigDecimal uncertainty = number().number().value();
       refusePercent(value);
-      return new Statement.Measurement(value, uncertainty, unit(), false);
+      return new Measurement(value, uncertainty, unit(), false);
     }
     UnitOfMeasure unit = unit();
     if (plusMinus()) {
-      return new Statement.Measurement(value, uncertaintyAfterUnit(value, unit), unit, false);
+      return new Measurement(value, uncertaintyAfterUnit(value, unit), unit, false);
     }
     boolean count = number.number().whole() && unit.equals(UnitOfMeasure.ONE);
-    return new Statement.Measurement(value, null, unit, count);
+    return new Measurement(value, null, unit, count);
   }
 
   private BigDecimal signed() {
@@ -82,7 +82,7 @@ final class MeasurementParser {
   }
 
   /** Two readings at least, since the first comma has been seen; their unit stands at the end. */
-  private Statement.Measurement readings(BigDecimal first) {
+  private Measurement readings(BigDecimal first) {
     List<BigDecimal> readings = new ArrayList<>(List.of(first));
     while (tokens.accept(",")) {
       readings.add(reading());
@@ -93,7 +93,7 @@ final class MeasurementParser {
           tokens.last(),
           "5.007, 4.994, 5.005 V");
     }
-    return new Statement.Measurement(first, null, unit(), false, Distribution.NORMAL, readings);
+    return new Measurement(first, null, unit(), false, Distribution.NORMAL, readings);
   }
 
   private BigDecimal reading() {
@@ -107,7 +107,7 @@ final class MeasurementParser {
     return signed();
   }
 
-  private Statement.Measurement bracketed() {
+  private Measurement bracketed() {
     tokens.next();
     BigDecimal value = signed();
     if (!plusMinus()) {
@@ -120,7 +120,7 @@ final class MeasurementParser {
     if (!tokens.accept(")")) {
       throw tokens.unexpected("a closing bracket belongs here");
     }
-    return new Statement.Measurement(value, uncertainty, unit(), false);
+    return new Measurement(value, uncertainty, unit(), false);
   }
 
   private BigDecimal uncertaintyAfterUnit(BigDecimal value, UnitOfMeasure unit) {

@@ -1,11 +1,8 @@
 package plainscale.notation;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import plainscale.quantity.Distribution;
-import plainscale.units.UnitOfMeasure;
 
 /** One statement of a cell. */
 public sealed interface Statement
@@ -137,7 +134,8 @@ public sealed interface Statement
   }
 
   /** {@code ruler a with b}, {@code squares a with b}, {@code dots a}: a picture of scale. */
-  record Picture(Span span, Drawing drawing, List<Expr> sides, Format format, String description)
+  record Picture(
+      Span span, ScalePicture drawing, List<Expr> sides, Format format, String description)
       implements Statement {
     /** Keeps its own copy of the sides. */
     public Picture {
@@ -366,34 +364,6 @@ public sealed interface Statement
     }
   }
 
-  /**
-   * A measured value as written; without an uncertainty its digits are its figures. What the
-   * uncertainty means is up to {@code distribution}; of several readings the value is the first.
-   */
-  record Measurement(
-      BigDecimal value,
-      @Nullable BigDecimal uncertain,
-      UnitOfMeasure unit,
-      boolean count,
-      Distribution distribution,
-      List<BigDecimal> readings) {
-    /** Keeps its own copy of the readings. */
-    public Measurement {
-      readings = List.copyOf(readings);
-    }
-
-    /** One value, with a standard uncertainty if any. */
-    public Measurement(
-        BigDecimal value, @Nullable BigDecimal uncertain, UnitOfMeasure unit, boolean count) {
-      this(value, uncertain, unit, count, Distribution.NORMAL, List.of());
-    }
-
-    /** What is written after ±, in {@link #unit}. */
-    public Optional<BigDecimal> uncertainty() {
-      return Optional.ofNullable(uncertain);
-    }
-  }
-
   /** A piece of a {@code say}. */
   sealed interface Part {}
 
@@ -414,34 +384,6 @@ public sealed interface Statement
 
   /** A word that chooses something, and where it stands. */
   record Option(Span span, String text) {}
-
-  /** The pictures of scale. */
-  enum Drawing {
-    /** One to six numbers on a ruler in powers of ten. */
-    RULER(1, 6),
-    /** One number within another, as squares within squares. */
-    SQUARES(2, 2),
-    /** One to three numbers as dots. */
-    DOTS(1, 3);
-
-    private final int fewest;
-    private final int most;
-
-    Drawing(int fewest, int most) {
-      this.fewest = fewest;
-      this.most = most;
-    }
-
-    /** The fewest numbers that it shows. */
-    public int fewest() {
-      return fewest;
-    }
-
-    /** The most numbers that it shows. */
-    public int most() {
-      return most;
-    }
-  }
 
   /** What a sheet can be told once for all its cells. */
   enum Setting {

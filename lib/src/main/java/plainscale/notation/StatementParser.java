@@ -22,9 +22,9 @@ final class StatementParser {
           Map.entry("contrast", StatementParser::contrast),
           Map.entry("near", StatementParser::near),
           Map.entry("expand", StatementParser::expand),
-          Map.entry("ruler", p -> p.picture(Statement.Drawing.RULER)),
-          Map.entry("squares", p -> p.picture(Statement.Drawing.SQUARES)),
-          Map.entry("dots", p -> p.picture(Statement.Drawing.DOTS)),
+          Map.entry("ruler", p -> p.picture(ScalePicture.RULER)),
+          Map.entry("squares", p -> p.picture(ScalePicture.SQUARES)),
+          Map.entry("dots", p -> p.picture(ScalePicture.DOTS)),
           Map.entry("relation", StatementParser::relation),
           Map.entry("what", StatementParser::whatIf),
           Map.entry("compare", StatementParser::compare),
@@ -112,7 +112,7 @@ final class StatementParser {
           "given " + name + " = …");
     }
     MeasurementParser parser = new MeasurementParser(tokens, units);
-    Statement.Measurement measurement = parser.measurement();
+    Measurement measurement = parser.measurement();
     parser.refuseFormula();
     return new Statement.Given(whole(), name, measurement, description());
   }
@@ -226,7 +226,7 @@ final class StatementParser {
     return new Statement.Expand(whole(), value, format, boxes, description());
   }
 
-  private Statement picture(Statement.Drawing drawing) {
+  private Statement picture(ScalePicture drawing) {
     List<Expr> sides = sides();
     Format format = format();
     return new Statement.Picture(whole(), drawing, sides, format, description());

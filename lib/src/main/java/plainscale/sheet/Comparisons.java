@@ -25,6 +25,7 @@ import plainscale.notation.Format;
 import plainscale.notation.Printer;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
+import plainscale.notation.ScalePicture;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
 import plainscale.quantity.ElementaryFunction;
@@ -327,12 +328,12 @@ final class Comparisons {
     Format format = inOneUnit(picture.format(), values);
     List<Result.Side> sides = sides(picture.sides(), values, format);
     Shown times = times(at(picture.span(), () -> quotient(values)), format);
-    if (picture.drawing() == Statement.Drawing.SQUARES) {
+    if (picture.drawing() == ScalePicture.SQUARES) {
       refuseTooFar(picture, sides);
     }
     UnitOfMeasure unit = sides.get(0).shown().unit();
     List<Result.Side> landmarks =
-        picture.drawing() == Statement.Drawing.RULER
+        picture.drawing() == ScalePicture.RULER
             ? landmarks(values).stream().map(l -> side(l, unit)).toList()
             : List.of();
     return new Result.Pictured(
@@ -345,7 +346,7 @@ final class Comparisons {
   }
 
   private void refuseOtherNumber(Statement.Picture picture) {
-    Statement.Drawing drawing = picture.drawing();
+    ScalePicture drawing = picture.drawing();
     int count = picture.sides().size();
     if (count < drawing.fewest() || count > drawing.most()) {
       String word = drawing.name().toLowerCase(Locale.ROOT);

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import plainscale.notation.Measurement;
 import plainscale.notation.Statement;
 import plainscale.quantity.Distribution;
 import plainscale.quantity.Quantity;
@@ -36,7 +37,7 @@ final class Measurements {
   }
 
   private Quantity measured(Statement.Given given) {
-    Statement.Measurement m = given.measurement();
+    Measurement m = given.measurement();
     if (!m.readings().isEmpty()) {
       return ofReadings(given);
     }
@@ -67,13 +68,13 @@ final class Measurements {
   }
 
   private static Together.Series series(Statement.Given given) {
-    Statement.Measurement m = given.measurement();
+    Measurement m = given.measurement();
     return new Together.Series(given.name(), new Readings(m.readings()), m.unit());
   }
 
   /** What it is, and where its value and its uncertainty come from, if they were not written. */
   static String words(Statement.Given given) {
-    Statement.Measurement m = given.measurement();
+    Measurement m = given.measurement();
     String origin = "";
     if (!m.readings().isEmpty()) {
       origin = "mean of %d readings".formatted(m.readings().size());

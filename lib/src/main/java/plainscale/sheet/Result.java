@@ -16,6 +16,7 @@ import plainscale.magnitude.Writing;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
 import plainscale.notation.Problem;
+import plainscale.notation.ScalePicture;
 import plainscale.notation.Statement;
 import plainscale.quantity.Contribution;
 import plainscale.quantity.Quantity;
@@ -156,7 +157,7 @@ public sealed interface Result
    * picture has room for them.
    */
   record Pictured(
-      Statement.Drawing drawing,
+      ScalePicture drawing,
       String title,
       List<Side> sides,
       List<Side> landmarks,

@@ -37,7 +37,7 @@ class GivenTest {
       })
   void hasAValueAnUncertaintyAndAUnit(
       String text, BigDecimal value, BigDecimal uncertainty, String unit) {
-    Statement.Measurement m = given(text).measurement();
+    Measurement m = given(text).measurement();
     assertEquals(value, m.value());
     assertEquals(0, uncertainty.compareTo(m.uncertainty().orElseThrow()));
     assertEquals(unit, m.unit().text());
@@ -59,7 +59,7 @@ class GivenTest {
       })
   void withoutUncertaintyItsDigitsAreItsFigures(
       String text, BigDecimal value, String unit, boolean count) {
-    Statement.Measurement m = given(text).measurement();
+    Measurement m = given(text).measurement();
     assertEquals(value, m.value());
     assertEquals(true, m.uncertainty().isEmpty());
     assertEquals(unit, m.unit().text());
