@@ -21,6 +21,7 @@ public final class Keywords {
       words(
           "given show say relation solve what compare forces pairs depends vary limit budget together contrast near"
               + " expand ruler squares dots"
+              + " data statistics histogram fit plot"
               + " constants locale scale digits orders");
 
   /** Words that follow a formula in a statement. */
@@ -33,7 +34,8 @@ public final class Keywords {
           "in to with by roughly for if on from figures words full digits parts orders boxes counting length"
               + " sharing pages textbook codata short long milliard indian repeated ratio nearest"
               + " floor everyday spaced steps answer questions small trials seed rectangular triangular"
-              + " up down left right along missing infinity equation of");
+              + " up down left right along missing infinity equation of"
+              + " as against weights log points line proportional power exponential");
 
   private Keywords() {}
 

@@ -8,7 +8,29 @@ import plainscale.quantity.Distribution;
 import plainscale.units.UnitOfMeasure;
 
 /** One statement of a cell. */
-public sealed interface Statement {
+public sealed interface Statement
+    permits Statement.Given,
+        Statement.Definition,
+        Statement.Show,
+        Statement.Say,
+        Statement.Contrast,
+        Statement.Near,
+        Statement.Expand,
+        Statement.Picture,
+        Statement.Relation,
+        Statement.Solve,
+        Statement.WhatIf,
+        Statement.Compare,
+        Statement.Forces,
+        Statement.Pairs,
+        Statement.Depends,
+        Statement.Vary,
+        Statement.Limit,
+        Statement.Together,
+        Statement.Budget,
+        Statement.Choice,
+        Statement.Unreadable,
+        DataStatement {
 
   /** Where it stands. */
   Span span();
@@ -472,6 +494,8 @@ public sealed interface Statement {
     R budget(Budget budget);
 
     R choice(Choice choice);
+
+    R data(DataStatement data);
 
     R unreadable(Unreadable unreadable);
   }

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.List;
 import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Writing;
+import plainscale.sheet.DataResult;
 import plainscale.sheet.Result;
 
 /**
@@ -211,6 +212,12 @@ final class HtmlRenderer implements Result.Visitor<String> {
           DigitsHtml.of(ValueText.digits(number).runs()) + medium.unit(number.shown().unit());
       default -> medium.words().apply(ValueWords.of(number).text());
     };
+  }
+
+  @Override
+  public String data(DataResult data) {
+    return data.acceptData(new DataSections()).html(medium, "ps-data")
+        + data.acceptData(new DataPictures()).map(medium.pictures()).orElse("");
   }
 
   @Override

@@ -10,6 +10,8 @@ import plainscale.magnitude.Expansion;
 import plainscale.magnitude.Spelling;
 import plainscale.magnitude.Writing;
 import plainscale.notation.Printer;
+import plainscale.picture.Symbol;
+import plainscale.sheet.DataResult;
 import plainscale.sheet.Result;
 import plainscale.units.UnitOfMeasure;
 
@@ -200,6 +202,17 @@ final class TextRenderer implements Result.Visitor<String> {
       return DerivedText.number(quoted) + DerivedText.raised(quoted.equation().text());
     }
     return ((Result.Words) piece).text();
+  }
+
+  @Override
+  public String data(DataResult data) {
+    Sections sections = data.acceptData(new DataSections());
+    String told = sections.head().isEmpty() ? "" : sections(sections);
+    String picture =
+        data.acceptData(new DataPictures())
+            .map(scene -> "[" + Symbol.spoken(scene.alternative()) + "]")
+            .orElse("");
+    return told + (told.isEmpty() || picture.isEmpty() ? "" : "\n") + picture;
   }
 
   @Override

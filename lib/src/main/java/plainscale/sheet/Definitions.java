@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import plainscale.laws.Constants;
+import plainscale.notation.DataStatement;
 import plainscale.notation.Problem;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
@@ -25,10 +26,9 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     Map<String, Entry> own = new LinkedHashMap<>();
     List<Result> remarks = new ArrayList<>();
     for (Statement statement : statements) {
-      Optional<String> name = name(statement);
-      if (name.isPresent()) {
-        Entry entry = new Entry(name.get(), cellId, source, statement);
-        Entry twin = own.putIfAbsent(name.get(), entry);
+      for (String name : names(statement)) {
+        Entry entry = new Entry(name, cellId, source, statement);
+        Entry twin = own.putIfAbsent(name, entry);
         if (twin != null) {
           remarks.add(new Result.Mistaken(twice(entry, twin)));
         }
@@ -37,6 +37,12 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     new Groups(own).join(statements);
     own.keySet().forEach(name -> remark(before.get(name), name, cellId).ifPresent(remarks::add));
     return new Definitions(merged(before, own, cellId), changed(before, own, cellId), remarks);
+  }
+
+  private static List<String> names(Statement statement) {
+    return statement instanceof DataStatement data
+        ? data.named().stream().map(DataStatement.Named::name).toList()
+        : name(statement).stream().toList();
   }
 
   private static Optional<String> name(Statement statement) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plainscale.notation.Acting;
 import plainscale.notation.Change;
+import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.Statement;
 
@@ -199,11 +200,16 @@ final class References implements Statement.Visitor<Stream<String>> {
   }
 
   @Override
+  public Stream<String> data(DataStatement data) {
+    return data.acceptData(new DataNames());
+  }
+
+  @Override
   public Stream<String> unreadable(Statement.Unreadable unreadable) {
     return Stream.of(unreadable.defines());
   }
 
-  private static Stream<String> names(Expr expr) {
+  static Stream<String> names(Expr expr) {
     return expr.accept(new ExprNames());
   }
 

@@ -26,7 +26,27 @@ import plainscale.units.UnitOfMeasure;
  * What a statement shows. Renderers read nothing else; a new kind of result is a new record and a
  * method in each.
  */
-public sealed interface Result {
+public sealed interface Result
+    permits Result.Valued,
+        Result.Written,
+        Result.Contrasted,
+        Result.Placed,
+        Result.Expanded,
+        Result.Pictured,
+        Result.Stated,
+        Result.Derived,
+        Result.Compared,
+        Result.SideBySide,
+        Result.Forces,
+        Result.Paired,
+        Result.Dependence,
+        Result.Varied,
+        Result.Limited,
+        Result.Budgeted,
+        Result.Narrated,
+        Result.Noted,
+        Result.Mistaken,
+        DataResult {
 
   /** Calls the visitor's method for this kind of result. */
   <R> R accept(Visitor<R> visitor);
@@ -441,6 +461,8 @@ public sealed interface Result {
     R pictured(Pictured pictured);
 
     R narrated(Narrated narrated);
+
+    R data(DataResult data);
 
     R noted(Noted noted);
 
