@@ -25,6 +25,13 @@ final class DataSections implements DataResult.Visitor<Sections> {
           DataResult.Measure.SMALLEST, "smallest",
           DataResult.Measure.LARGEST, "largest");
 
+  private final boolean formulas;
+
+  /** With the formulas in their headings, or without where these are typeset apart. */
+  DataSections(boolean formulas) {
+    this.formulas = formulas;
+  }
+
   @Override
   public Sections listed(DataResult.Listed listed) {
     Writing writing = listed.writing();
@@ -145,7 +152,8 @@ final class DataSections implements DataResult.Visitor<Sections> {
         .parameters()
         .forEach(p -> table.add(List.of(p.name(), ValueText.number(p.value(), writing), p.role())));
     FittedText text = new FittedText(fitted);
-    return new Sections(text.head(), List.of(table), text.sentences());
+    String head = formulas ? text.kind() + ": " + fitted.formula().text() : text.kind();
+    return new Sections(head, List.of(table), text.sentences());
   }
 
   @Override

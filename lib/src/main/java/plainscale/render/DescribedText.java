@@ -90,7 +90,7 @@ final class DescribedText {
     String scores =
         beside.zeta().isEmpty()
             ? ""
-            : ", %s standard uncertainties of the difference (ζ; E_n = %s)"
+            : "; ζ = %s, E_n = %s"
                 .formatted(
                     DataWords.number(beside.zeta().getAsDouble(), 2, writing),
                     DataWords.number(beside.zeta().getAsDouble() / 2, 2, writing));
@@ -98,7 +98,8 @@ final class DescribedText {
         "The mean less the reference value (%s) is %s%s: %s."
             .formatted(reference, number(beside.difference()), scores, verdict));
     if (beside.verdict() != Agreement.Verdict.UNKNOWN) {
-      lines.add("Up to 2 is read as agreement, from 3 on as disagreement (ISO 13528).");
+      lines.add(
+          "ζ is the difference over its standard uncertainty: up to 2 they agree, from 3 on they do not (ISO 13528).");
     }
     lines.addAll(scores(beside.scores()));
     return lines;

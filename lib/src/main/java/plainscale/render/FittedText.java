@@ -27,12 +27,8 @@ final class FittedText {
     this.writing = fitted.writing();
   }
 
-  /** What kind of curve, and its formula. */
-  String head() {
-    return kind() + ": " + fitted.formula().text();
-  }
-
-  private String kind() {
+  /** What kind of curve. */
+  String kind() {
     return switch (fitted.kind()) {
       case LINE -> "Straight line";
       case PROPORTIONAL -> "Line through the origin";

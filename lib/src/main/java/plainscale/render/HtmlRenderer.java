@@ -216,8 +216,20 @@ final class HtmlRenderer implements Result.Visitor<String> {
 
   @Override
   public String data(DataResult data) {
-    return data.acceptData(new DataSections()).html(medium, "ps-data")
+    return data.acceptData(new DataSections(false)).html(medium, "ps-data")
+        + formula(data)
         + data.acceptData(new DataPictures()).map(medium.pictures()).orElse("");
+  }
+
+  /** The curve of a fit. */
+  private String formula(DataResult data) {
+    return data instanceof DataResult.Fitted fitted
+        ? "<p>"
+            + math(
+                new FormulaWriter(medium.markup(), fitted.writing().digits())
+                    .write(fitted.formula()))
+            + "</p>"
+        : "";
   }
 
   @Override

@@ -206,7 +206,7 @@ final class TextRenderer implements Result.Visitor<String> {
 
   @Override
   public String data(DataResult data) {
-    Sections sections = data.acceptData(new DataSections());
+    Sections sections = data.acceptData(new DataSections(true));
     String told = sections.head().isEmpty() ? "" : sections(sections);
     String picture =
         data.acceptData(new DataPictures())

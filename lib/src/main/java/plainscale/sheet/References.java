@@ -22,6 +22,19 @@ final class References implements Statement.Visitor<Stream<String>> {
 
   /** All names that the statement's value hangs on, its own included. */
   static Set<String> of(Statement statement, Map<String, Entry> entries) {
+    return of(statement, entries, DataStatement.Table.class); // no column leans on another
+  }
+
+  /**
+   * The names whose values its value hangs on: what is fitted to columns hangs on their rows, not
+   * on their means.
+   */
+  static Set<String> ofValue(Statement statement, Map<String, Entry> entries) {
+    return of(statement, entries, DataStatement.class);
+  }
+
+  private static Set<String> of(
+      Statement statement, Map<String, Entry> entries, Class<? extends Statement> ends) {
     Set<String> names = new LinkedHashSet<>();
     Set<String> open =
         statement
@@ -37,6 +50,7 @@ final class References implements Statement.Visitor<Stream<String>> {
       open =
           open.stream()
               .flatMap(name -> Stream.ofNullable(entries.get(name)))
+              .filter(entry -> !ends.isInstance(entry.statement()))
               .flatMap(entry -> entry.statement().accept(DIRECT))
               .filter(name -> !names.contains(name))
               .collect(Collectors.toCollection(LinkedHashSet::new));

@@ -37,7 +37,7 @@ class DataPicturesTest {
   }
 
   private static List<String> texts(Scene scene) {
-    return scene.texts().map(text -> plainscale.picture.Symbol.spoken(text.text())).toList();
+    return scene.texts().map(text -> plainscale.picture.Symbol.spoken(text.content())).toList();
   }
 
   @ParameterizedTest

@@ -315,4 +315,20 @@ class ClassDataTest {
     String told = (plotted.logs().x() ? "x" : "") + (plotted.logs().y() ? "y" : "");
     assertEquals(axes.replace("both", "xy"), told.toLowerCase(Locale.ROOT));
   }
+
+  @Test
+  void aWhatIfChangesTheMeanOfAColumnAndNoFit() throws IOException {
+    Sheet sheet = sheet("x,y,z\n1,2.1,5\n2,3.9,6\n3,6.2,8\n");
+    run(sheet, "a", "data \"class.csv\"", "fit line y against x as k, b", "s = k*2 + b", "w = 2*y");
+    Run run = run(sheet, "b", "what if y = 2*y show s, w, k, z");
+    Result.Compared compared = last(run, Result.Compared.class);
+    assertEquals(
+        List.of(
+            Result.Row.Why.CHANGED,
+            Result.Row.Why.NOT_CONTAINED,
+            Result.Row.Why.FOLLOWS,
+            Result.Row.Why.NOT_CONTAINED,
+            Result.Row.Why.NOT_CONTAINED),
+        compared.rows().stream().map(Result.Row::why).toList());
+  }
 }
