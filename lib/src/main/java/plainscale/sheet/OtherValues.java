@@ -3,7 +3,6 @@ package plainscale.sheet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
 import plainscale.notation.ProblemException;
@@ -70,15 +69,9 @@ final class OtherValues {
 
   /** Whether a name that was changed stands in the expression or in what it hangs on. */
   boolean reach(Expr expr) {
-    return References.in(expr).stream().flatMap(this::leansOn).anyMatch(changed::containsKey);
-  }
-
-  /** What is fitted to columns leans on their rows, not on the means that can be changed here. */
-  private Stream<String> leansOn(String name) {
     Map<String, Entry> entries = showing.names().entries();
-    Entry entry = entries.get(name);
-    return entry == null || entry.statement() instanceof DataStatement
-        ? Stream.of(name)
-        : References.ofValue(entry.statement(), entries).stream();
+    return References.in(expr).stream()
+        .flatMap(name -> References.ofName(name, entries).stream())
+        .anyMatch(changed::containsKey);
   }
 }

@@ -26,11 +26,14 @@ final class References implements Statement.Visitor<Stream<String>> {
   }
 
   /**
-   * The names whose values its value hangs on: what is fitted to columns hangs on their rows, not
-   * on their means.
+   * The names whose values the value of a name hangs on, itself included: what is fitted to columns
+   * hangs on their rows, not on their means.
    */
-  static Set<String> ofValue(Statement statement, Map<String, Entry> entries) {
-    return of(statement, entries, DataStatement.class);
+  static Set<String> ofName(String name, Map<String, Entry> entries) {
+    Entry entry = entries.get(name);
+    return entry == null || entry.statement() instanceof DataStatement
+        ? Set.of(name)
+        : of(entry.statement(), entries, DataStatement.class);
   }
 
   private static Set<String> of(
