@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import plainscale.notation.DataStatement;
 import plainscale.notation.Functions;
 import plainscale.notation.Greek;
 import plainscale.notation.Keywords;
@@ -102,6 +103,9 @@ final class Completer {
   private static Completion.Item item(Entry entry) {
     if (entry.statement() instanceof Statement.Relation) {
       return new Completion.Item(entry.name(), "relation");
+    }
+    if (entry.statement() instanceof DataStatement.Table) {
+      return new Completion.Item(entry.name(), "column");
     }
     boolean given = entry.statement() instanceof Statement.Given;
     return new Completion.Item(entry.name(), given ? "given" : "definition");

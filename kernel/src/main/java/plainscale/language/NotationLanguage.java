@@ -1,9 +1,11 @@
 package plainscale.language;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plainscale.algebra.Budget;
+import plainscale.data.DataFolder;
 import plainscale.notation.Problem;
 import plainscale.render.ProblemText;
 import plainscale.sheet.Result;
@@ -15,7 +17,9 @@ public final class NotationLanguage implements Language {
   private static final String OUT_OF_DATE =
       "Out of date: after the last change this cannot be computed any more.";
 
-  private final Sheet sheet = new Sheet();
+  /** A front end starts a kernel in the folder of its notebook. */
+  private final Sheet sheet = new Sheet(new DataFolder(Path.of("")));
+
   private final Completer completer = new Completer(sheet);
   private final Inspector inspector = new Inspector(sheet);
   private volatile boolean stop;

@@ -51,6 +51,14 @@ class MainTest {
   }
 
   @Test
+  void runReadsDataFromTheFolderOfTheLesson() throws IOException {
+    file("class.csv", "x (cm)\n14.0\n14.2\n");
+    Path lesson = file("small.ipynb", NOTEBOOK.formatted("data \\\"class.csv\\\"\\nshow x"));
+    assertEquals(0, run("run", lesson.toString()));
+    assertTrue(out.toString().contains("x = (14.10 ± 0.10) cm"), out.toString());
+  }
+
+  @Test
   void runOfALessonWithAMistakeShowsItInPlaceAndFails() throws IOException {
     Path lesson = file("small.ipynb", NOTEBOOK.formatted("w = m g_n"));
     assertEquals(1, run("run", lesson.toString()));

@@ -28,16 +28,24 @@ public record DataTable(String name, List<Column> columns, int rows, Remarks rem
    * remark. Bad cells are remarks; {@link DataException} where there is no table.
    */
   public static DataTable read(String name, byte[] bytes) {
+    return read(name, bytes, () -> {});
+  }
+
+  /**
+   * The same; {@code pause} is called every few thousand rows, and stops the reading by what it
+   * throws.
+   */
+  public static DataTable read(String name, byte[] bytes, Runnable pause) {
     if (bytes.length > Limits.BYTES) {
       throw new DataException("This file is larger than %d MB.".formatted(Limits.BYTES >> 20));
     }
     Decoding decoding = Decoding.of(bytes);
-    return new TableReader(name, decoding.remark()).read(decoding.reader());
+    return new TableReader(name, decoding.remark(), pause).read(decoding.reader());
   }
 
   /** Reads a text, row by row; its closing is the caller's. */
   public static DataTable read(String name, Reader text) {
-    return new TableReader(name, Optional.empty()).read(text);
+    return new TableReader(name, Optional.empty(), () -> {}).read(text);
   }
 
   /** The column of that name. */

@@ -1,5 +1,6 @@
 package plainscale.data;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
@@ -39,8 +40,12 @@ final class Growth {
     if (points.x(place).signum() <= 0) {
       throw new DataException(
           "A power law needs positive values of “%s”; in row %d stands %s."
-              .formatted(points.xName(), points.row(place), points.x(place)));
+              .formatted(points.xName(), points.row(place), written(points.x(place))));
     }
+  }
+
+  private static String written(BigDecimal value) {
+    return value.toString().replace('-', '−');
   }
 
   /** A curve that never crosses zero cannot have values on both sides. */
@@ -50,7 +55,7 @@ final class Growth {
       if (points.y(i).signum() == 0 || points.y(i).signum() != points.y(0).signum()) {
         throw new DataException(
             "This curve needs values of “%s” of one sign, none of them zero; in row %d stands %s."
-                .formatted(points.yName(), points.row(i), points.y(i)),
+                .formatted(points.yName(), points.row(i), written(points.y(i))),
             "leave the row out, or subtract a background");
       }
     }

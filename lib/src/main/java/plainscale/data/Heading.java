@@ -31,7 +31,9 @@ record Heading(
     boolean uncertainty,
     long line) {
 
-  private static final Pattern OF_QUANTITY = Pattern.compile("[uU]\\s*\\(([^()]+)\\)(.*)");
+  /** {@code U (V)} and {@code u (m/s)} are quantities; an uncertainty has no room before (. */
+  private static final Pattern OF_QUANTITY = Pattern.compile("u\\(([^()]+)\\)(.*)");
+
   private static final Pattern PLUS_MINUS = Pattern.compile("(?:±|\\+/?-)\\s*(.*)");
 
   /** Name and unit, tried in this order; of a wrong unit the first form that fits is told. */

@@ -5,13 +5,16 @@ import java.util.Locale;
 
 /** Hands the cells of each row to their columns, and counts the rows. */
 final class RowFiller {
+  private static final int PAUSE_EVERY = 4096;
   private final List<ColumnCells> columns;
   private final Remarks.Builder remarks;
+  private final Runnable pause;
   private int rows;
 
-  RowFiller(List<ColumnCells> columns, Remarks.Builder remarks) {
+  RowFiller(List<ColumnCells> columns, Remarks.Builder remarks, Runnable pause) {
     this.columns = columns;
     this.remarks = remarks;
+    this.pause = pause;
   }
 
   /** How many rows there were. */
@@ -29,6 +32,9 @@ final class RowFiller {
           "keep every tenth row");
     }
     rows++;
+    if (rows % PAUSE_EVERY == 0) {
+      pause.run();
+    }
     for (int i = 0; i < columns.size(); i++) {
       columns.get(i).add(row.cell(i), rows, row.line());
     }

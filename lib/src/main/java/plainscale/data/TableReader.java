@@ -15,10 +15,12 @@ final class TableReader {
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
   private final String name;
+  private final Runnable pause;
   private final Remarks.Builder remarks = new Remarks.Builder();
 
-  TableReader(String name, Optional<Remark> first) {
+  TableReader(String name, Optional<Remark> first, Runnable pause) {
     this.name = name;
+    this.pause = pause;
     first.ifPresent(remarks::add);
   }
 
@@ -66,7 +68,7 @@ final class TableReader {
     HeadingRow row = HeadingRow.of(first, next, reader);
     List<Heading> headings = named(row);
     List<ColumnCells> cells = cells(headings, row.numeric(), reader);
-    RowFiller filler = new RowFiller(cells, remarks);
+    RowFiller filler = new RowFiller(cells, remarks, pause);
     next.subList(row.unitRow() ? 1 : 0, next.size()).forEach(filler::add);
     for (Optional<Rows.Row> more = rows.next(); more.isPresent(); more = rows.next()) {
       filler.add(more.get());

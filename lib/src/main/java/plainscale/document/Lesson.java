@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A lesson: a title and cells, read from a notebook (nbformat 4).
@@ -14,12 +16,22 @@ import java.util.List;
  * Lesson lesson = Lesson.read(Path.of("lesson.ipynb"));
  * }</pre>
  */
-public record Lesson(String name, String title, List<LessonCell> cells) {
+public record Lesson(String name, String title, List<LessonCell> cells, @Nullable Path home) {
   private static final long LARGEST = 50L << 20;
 
   /** Keeps its own copy of the cells. */
   public Lesson {
     cells = List.copyOf(cells);
+  }
+
+  /** A lesson that lies in no folder. */
+  public Lesson(String name, String title, List<LessonCell> cells) {
+    this(name, title, cells, null);
+  }
+
+  /** The folder in which its file lies, and with it the files that its cells may read. */
+  public Optional<Path> folder() {
+    return Optional.ofNullable(home);
   }
 
   /**
@@ -37,7 +49,8 @@ public record Lesson(String name, String title, List<LessonCell> cells) {
         throw new LessonException(
             shown + " is larger than 50 MB; clear the outputs in JupyterLab and save it again.");
       }
-      return parse(shown, Files.readString(file));
+      Lesson lesson = parse(shown, Files.readString(file));
+      return new Lesson(lesson.name, lesson.title, lesson.cells, file.toAbsolutePath().getParent());
     } catch (NoSuchFileException e) {
       throw new LessonException("There is no file " + file + ".");
     } catch (MalformedInputException e) {

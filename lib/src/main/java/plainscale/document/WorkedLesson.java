@@ -3,6 +3,7 @@ package plainscale.document;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntConsumer;
+import plainscale.data.DataFolder;
 import plainscale.sheet.Result;
 import plainscale.sheet.Run;
 import plainscale.sheet.Sheet;
@@ -13,9 +14,12 @@ public record WorkedLesson(Lesson lesson, List<WorkedCell> cells) {
   /** A cell and what it showed; prose shows nothing. */
   public record WorkedCell(LessonCell cell, List<Result> results) {}
 
-  /** Runs a lesson; {@code progress} hears the number of cells that are done. */
+  /**
+   * Runs a lesson, which reads data from its own folder if it has one; {@code progress} hears the
+   * number of cells that are done.
+   */
   public static WorkedLesson run(Lesson lesson, IntConsumer progress) {
-    Sheet sheet = new Sheet();
+    Sheet sheet = lesson.folder().map(DataFolder::new).map(Sheet::new).orElseGet(Sheet::new);
     List<WorkedCell> cells = new ArrayList<>();
     for (LessonCell cell : lesson.cells()) {
       cells.add(new WorkedCell(cell, List.of()));

@@ -17,7 +17,7 @@ import plainscale.units.UnitTable;
 final class FormatParser {
   private static final int MOST_FIGURES = 30;
   private static final BigDecimal TOO_MANY = BigDecimal.valueOf(MOST_FIGURES + 1L);
-  private static final List<String> ENDS = List.of("in", "to", "by", "with", "roughly");
+  private static final List<String> ENDS = List.of("against", "in", "to", "by", "with", "roughly");
   private static final Map<String, Format.Style> FORMS =
       Map.of(
           "words", Format.Style.WORDS,

@@ -22,6 +22,7 @@ public final class Keywords {
           "given show say relation solve what compare forces pairs field potential"
               + " map relief section release depends vary limit budget together contrast near"
               + " expand ruler squares dots figure"
+              + " data statistics histogram fit plot"
               + " constants locale scale digits orders");
 
   /** Words that follow a formula in a statement. */
@@ -36,7 +37,7 @@ public final class Keywords {
               + " floor everyday spaced steps answer questions small trials seed rectangular triangular"
               + " up down left right along missing uphill downhill away into slope directions dot infinity"
               + " equation of at charge mass line ring disc sphere shell plates radius gap across flat moving"
-              + " vectors");
+              + " vectors as against weights log points proportional power exponential");
 
   private Keywords() {}
 

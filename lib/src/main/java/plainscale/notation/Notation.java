@@ -54,8 +54,13 @@ public final class Notation {
    * @throws ProblemException if the cell as a whole is beyond the limits
    */
   public static List<Statement> read(String source, Names names) {
+    return read(source, names, Set.of());
+  }
+
+  /** The same where the cell also defines names that do not stand in it, such as a file's. */
+  public static List<Statement> read(String source, Names names, Set<String> more) {
     refuseTooLong(source);
-    Names known = withOwn(source, names);
+    Names known = withOwn(source, names, more);
     List<Statement> statements = new ArrayList<>();
     for (Span line : lines(source)) {
       try {
@@ -145,8 +150,8 @@ public final class Notation {
   }
 
   /** The sheet's names and those that this cell defines itself. */
-  private static Names withOwn(String source, Names names) {
-    Set<String> own = new TreeSet<>();
+  private static Names withOwn(String source, Names names, Set<String> more) {
+    Set<String> own = new TreeSet<>(more);
     Matcher matcher = NAMED.matcher(source);
     while (matcher.find()) {
       own.add(Greek.normal(matcher.group(1)));

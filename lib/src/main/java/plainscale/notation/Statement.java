@@ -28,7 +28,8 @@ public sealed interface Statement
         Statement.Choice,
         Statement.Unreadable,
         Figure,
-        FieldStatement {
+        FieldStatement,
+        DataStatement {
 
   /** Where it stands. */
   Span span();
@@ -444,6 +445,8 @@ public sealed interface Statement
     R choice(Choice choice);
 
     R figure(Figure figure);
+
+    R data(DataStatement data);
 
     R unreadable(Unreadable unreadable);
   }

@@ -42,6 +42,11 @@ final class StatementParser {
           Map.entry("limit", p -> new LimitParser(p.tokens, p.names, p.units).limit(p.start)),
           Map.entry("solve", StatementParser::solve),
           Map.entry("budget", StatementParser::budget),
+          Map.entry("data", p -> p.data().table()),
+          Map.entry("statistics", p -> p.data().statistics()),
+          Map.entry("histogram", p -> p.data().histogram()),
+          Map.entry("fit", p -> p.data().fit()),
+          Map.entry("plot", p -> p.data().plot()),
           Map.entry("together", StatementParser::together),
           Map.entry("constants", p -> p.choice(Statement.Setting.CONSTANTS)),
           Map.entry("locale", p -> p.choice(Statement.Setting.LOCALE)),
@@ -318,6 +323,10 @@ final class StatementParser {
 
   private FieldParser fields() {
     return new FieldParser(tokens, names, start);
+  }
+
+  private DataParser data() {
+    return new DataParser(tokens, names, units, start);
   }
 
   private Statement depends() {

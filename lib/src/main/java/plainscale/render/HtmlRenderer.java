@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.List;
 import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Writing;
+import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
 import plainscale.sheet.Result;
 
@@ -224,6 +225,24 @@ final class HtmlRenderer implements Result.Visitor<String> {
     return "<p class=\"ps-caption\"><b>"
         + medium.words().apply(WrittenText.caption(captioned))
         + "</b></p>";
+  }
+
+  @Override
+  public String data(DataResult data) {
+    return data.acceptData(new DataSections(false)).html(medium, "ps-data")
+        + formula(data)
+        + data.acceptData(new DataPictures()).map(medium.pictures()).orElse("");
+  }
+
+  /** The curve of a fit. */
+  private String formula(DataResult data) {
+    return data instanceof DataResult.Fitted fitted
+        ? "<p>"
+            + math(
+                new FormulaWriter(medium.markup(), fitted.writing().digits())
+                    .write(fitted.formula()))
+            + "</p>"
+        : "";
   }
 
   @Override

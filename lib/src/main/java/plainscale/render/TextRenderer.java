@@ -10,6 +10,8 @@ import plainscale.magnitude.Expansion;
 import plainscale.magnitude.Spelling;
 import plainscale.magnitude.Writing;
 import plainscale.notation.Printer;
+import plainscale.picture.Symbol;
+import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
 import plainscale.sheet.Result;
 import plainscale.units.UnitOfMeasure;
@@ -214,6 +216,17 @@ final class TextRenderer implements Result.Visitor<String> {
   @Override
   public String captioned(Result.Captioned captioned) {
     return WrittenText.caption(captioned);
+  }
+
+  @Override
+  public String data(DataResult data) {
+    Sections sections = data.acceptData(new DataSections(true));
+    String told = sections.head().isEmpty() ? "" : sections(sections);
+    String picture =
+        data.acceptData(new DataPictures())
+            .map(scene -> "[" + Symbol.spoken(scene.alternative()) + "]")
+            .orElse("");
+    return told + (told.isEmpty() || picture.isEmpty() ? "" : "\n") + picture;
   }
 
   @Override

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import plainscale.algebra.Equation;
 import plainscale.notation.Change;
 import plainscale.notation.Expr;
@@ -156,11 +155,7 @@ final class Alternative {
   boolean hangsOn(Expr expr) {
     Map<String, Entry> entries = showing.names().entries();
     return References.in(expr).stream()
-        .flatMap(
-            name ->
-                entries.containsKey(name)
-                    ? References.of(entries.get(name).statement(), entries).stream()
-                    : Stream.of(name))
+        .flatMap(name -> References.ofName(name, entries).stream())
         .anyMatch(name -> quantities.containsKey(name) || relations.containsKey(name));
   }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import plainscale.laws.Constants;
+import plainscale.notation.DataStatement;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
 import plainscale.notation.Problem;
@@ -27,10 +28,9 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     Map<String, Entry> own = new LinkedHashMap<>();
     List<Result> remarks = new ArrayList<>();
     for (Statement statement : statements) {
-      Optional<String> name = name(statement);
-      if (name.isPresent()) {
-        Entry entry = entry(new Entry(name.get(), cellId, source, statement), before, own);
-        Entry twin = own.putIfAbsent(name.get(), entry);
+      for (String name : names(statement)) {
+        Entry entry = entry(new Entry(name, cellId, source, statement), before, own);
+        Entry twin = own.putIfAbsent(name, entry);
         if (twin != null) {
           remarks.add(new Result.Mistaken(twice(entry, twin)));
         }
@@ -44,6 +44,12 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
 
   private static Entry entry(Entry entry, Map<String, Entry> before, Map<String, Entry> own) {
     return entry.statement() instanceof Figure ? Figures.numbered(entry, before, own) : entry;
+  }
+
+  private static List<String> names(Statement statement) {
+    return statement instanceof DataStatement data
+        ? data.named().stream().map(DataStatement.Named::name).toList()
+        : name(statement).stream().toList();
   }
 
   private static Optional<String> name(Statement statement) {

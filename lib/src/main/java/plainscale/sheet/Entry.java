@@ -1,6 +1,7 @@
 package plainscale.sheet;
 
 import java.util.Optional;
+import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
@@ -37,6 +38,13 @@ public record Entry(String name, String cellId, String source, Statement stateme
   public String description() {
     if (statement instanceof Statement.Given given) {
       return given.description();
+    }
+    if (statement instanceof DataStatement data) {
+      return data.named().stream()
+          .filter(named -> named.name().equals(name))
+          .map(DataStatement.Named::description)
+          .findFirst()
+          .orElse("");
     }
     if (statement instanceof Statement.Relation relation) {
       return relation.description();

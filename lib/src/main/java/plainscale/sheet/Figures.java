@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plainscale.notation.DataStatement;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
 import plainscale.notation.Problem;
@@ -68,7 +69,11 @@ final class Figures {
         statement instanceof FieldStatement
             && !(statement instanceof FieldStatement.Declared)
             && !(statement instanceof FieldStatement.Probe);
-    return scale || forces || field;
+    boolean data =
+        statement instanceof DataStatement
+            && !(statement instanceof DataStatement.Table)
+            && !(statement instanceof DataStatement.Statistics);
+    return scale || forces || field || data;
   }
 
   /** The number of a figure that a sentence names. */

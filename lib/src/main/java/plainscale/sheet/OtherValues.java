@@ -71,11 +71,7 @@ final class OtherValues {
   boolean reach(Expr expr) {
     Map<String, Entry> entries = showing.names().entries();
     return References.in(expr).stream()
-        .flatMap(
-            name ->
-                entries.containsKey(name)
-                    ? References.of(entries.get(name).statement(), entries).stream()
-                    : Stream.of(name))
+        .flatMap(name -> References.ofName(name, entries).stream())
         .anyMatch(changed::containsKey);
   }
 }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plainscale.algebra.Equation;
+import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
@@ -228,6 +229,11 @@ final class Presenter implements Statement.Visitor<Result> {
   public Result choice(Statement.Choice choice) {
     Settings.check(choice, showing.source());
     return new Result.Noted(Settings.words(choice));
+  }
+
+  @Override
+  public Result data(DataStatement data) {
+    return data.acceptData(new ClassData(cellId, showing));
   }
 
   @Override

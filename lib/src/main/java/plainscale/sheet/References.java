@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plainscale.notation.Acting;
 import plainscale.notation.Change;
+import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
@@ -23,6 +24,22 @@ final class References implements Statement.Visitor<Stream<String>> {
 
   /** All names that the statement's value hangs on, its own included. */
   static Set<String> of(Statement statement, Map<String, Entry> entries) {
+    return of(statement, entries, DataStatement.Table.class); // no column leans on another
+  }
+
+  /**
+   * The names whose values the value of a name hangs on, itself included: what is fitted to columns
+   * hangs on their rows, not on their means.
+   */
+  static Set<String> ofName(String name, Map<String, Entry> entries) {
+    Entry entry = entries.get(name);
+    return entry == null || entry.statement() instanceof DataStatement
+        ? Set.of(name)
+        : of(entry.statement(), entries, DataStatement.class);
+  }
+
+  private static Set<String> of(
+      Statement statement, Map<String, Entry> entries, Class<? extends Statement> ends) {
     Set<String> names = new LinkedHashSet<>();
     Set<String> open =
         statement
@@ -38,6 +55,7 @@ final class References implements Statement.Visitor<Stream<String>> {
       open =
           open.stream()
               .flatMap(name -> Stream.ofNullable(entries.get(name)))
+              .filter(entry -> !ends.isInstance(entry.statement()))
               .flatMap(entry -> entry.statement().accept(DIRECT))
               .filter(name -> !names.contains(name))
               .collect(Collectors.toCollection(LinkedHashSet::new));
@@ -214,11 +232,16 @@ final class References implements Statement.Visitor<Stream<String>> {
   }
 
   @Override
+  public Stream<String> data(DataStatement data) {
+    return data.acceptData(new DataNames());
+  }
+
+  @Override
   public Stream<String> unreadable(Statement.Unreadable unreadable) {
     return Stream.of(unreadable.defines());
   }
 
-  private static Stream<String> names(Expr expr) {
+  static Stream<String> names(Expr expr) {
     return expr.accept(new ExprNames());
   }
 

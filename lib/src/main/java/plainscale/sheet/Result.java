@@ -48,7 +48,8 @@ public sealed interface Result
         Result.Captioned,
         Result.Noted,
         Result.Mistaken,
-        FieldResult {
+        FieldResult,
+        DataResult {
 
   /** Calls the visitor's method for this kind of result. */
   <R> R accept(Visitor<R> visitor);
@@ -475,6 +476,8 @@ public sealed interface Result
     R narrated(Narrated narrated);
 
     R captioned(Captioned captioned);
+
+    R data(DataResult data);
 
     R noted(Noted noted);
 

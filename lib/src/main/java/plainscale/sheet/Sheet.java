@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import plainscale.algebra.Budget;
+import plainscale.data.DataFolder;
 import plainscale.laws.Constants;
 import plainscale.magnitude.Writing;
 import plainscale.notation.Names;
@@ -33,11 +34,22 @@ public final class Sheet {
   private final Map<String, Cell> cells = new LinkedHashMap<>();
   private final KnownDerivations derivations = new KnownDerivations();
   private final Map<String, List<Result>> shown = new LinkedHashMap<>();
+  private final Tables tables;
   private volatile Map<String, Entry> entries = Map.of();
   private volatile Map<String, Quantity> values = Map.of();
   private volatile Settings settings = Settings.USUAL;
 
   private record Cell(String source, List<Statement> statements) {}
+
+  /** A sheet that reads no files. */
+  public Sheet() {
+    this.tables = new Tables(Optional.empty());
+  }
+
+  /** A sheet whose {@code data} statements read files of that folder, and no others. */
+  public Sheet(DataFolder folder) {
+    this.tables = new Tables(Optional.of(folder));
+  }
 
   /** Runs a cell within the usual budget. */
   public Run run(String cellId, String source) {
@@ -47,7 +59,8 @@ public final class Sheet {
   /** Runs a cell; a mistake of its author is among the results, never thrown. */
   public synchronized Run run(String cellId, String source, Budget budget) {
     try {
-      List<Statement> statements = Notation.read(source, namesWithout(cellId));
+      List<Statement> statements =
+          new CellReader(tables, namesWithout(cellId), budget).read(source);
       return run(cellId, new Cell(source, statements), budget);
     } catch (ProblemException e) {
       return new Run(mistakes(e), List.of(), false);
@@ -59,9 +72,10 @@ public final class Sheet {
     entries = defined.entries();
     cells.remove(cellId);
     cells.put(cellId, cell);
+    tables.keep(cells.values().stream().flatMap(c -> c.statements().stream()));
     Settings before = settings;
     settings = chosen();
-    Wave wave = new Wave(entries, settings.constants(), budget, derivations);
+    Wave wave = new Wave(entries, settings.constants(), budget, derivations, tables);
     Map<String, Quantity> computed =
         wave.allValues(); // in order: a long chain is met from its start
     List<Result> results = new ArrayList<>(defined.remarks());
@@ -133,7 +147,7 @@ public final class Sheet {
   public synchronized Run evaluate(String expression, Budget budget) {
     try {
       Statement.Show show = Notation.parseExpression(expression, names());
-      Wave wave = new Wave(entries, settings.constants(), budget, derivations);
+      Wave wave = new Wave(entries, settings.constants(), budget, derivations, tables);
       return new Run(results("", new Cell(expression, List.of(show)), wave), List.of(), true);
     } catch (ProblemException e) {
       return new Run(mistakes(e), List.of(), false);
@@ -165,7 +179,7 @@ public final class Sheet {
     return settings.writing();
   }
 
-  private Names namesWithout(String cellId) {
+  private SheetNames namesWithout(String cellId) {
     Map<String, Entry> others = new LinkedHashMap<>(entries);
     others.values().removeIf(entry -> entry.cellId().equals(cellId));
     return new SheetNames(others, settings.constants());

@@ -19,6 +19,7 @@ import plainscale.algebra.Evaluator;
 import plainscale.algebra.Outcome;
 import plainscale.algebra.Scope;
 import plainscale.laws.Constants;
+import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Problem;
@@ -49,17 +50,26 @@ final class Wave implements Scope {
   private final Map<String, Quantity> changed;
   private final Measurements measurements;
 
-  Wave(Map<String, Entry> entries, Constants constants, Budget budget, KnownDerivations known) {
-    this(new Basis(entries, constants, budget, known), Map.of(), new Measurements(entries));
+  Wave(
+      Map<String, Entry> entries,
+      Constants constants,
+      Budget budget,
+      KnownDerivations known,
+      Tables tables) {
+    this(new Basis(entries, constants, budget, known, tables), Map.of(), new Measurements(entries));
   }
 
   /** What all waves of one run have in common. */
   private record Basis(
-      Map<String, Entry> entries, Constants constants, Budget budget, KnownDerivations known) {
+      Map<String, Entry> entries,
+      Constants constants,
+      Budget budget,
+      KnownDerivations known,
+      Tables tables) {
     Basis with(Map<String, Entry> relations) {
       Map<String, Entry> others = new LinkedHashMap<>(entries);
       others.putAll(relations);
-      return new Basis(others, constants, budget, known);
+      return new Basis(others, constants, budget, known, tables);
     }
   }
 
@@ -99,6 +109,16 @@ final class Wave implements Scope {
   /** The derivations that the sheet has made before. */
   KnownDerivations knownDerivations() {
     return basis.known();
+  }
+
+  /** The tables of this sheet. */
+  Tables tables() {
+    return basis.tables();
+  }
+
+  /** The data of this sheet, seen from a source. */
+  DataValues data(String source) {
+    return new DataValues(entries, basis.tables(), source);
   }
 
   /** The derivations of this wave. */
@@ -277,6 +297,9 @@ final class Wave implements Scope {
     Statement statement = entry.statement();
     if (statement instanceof Statement.Given given) {
       return Evaluator.at(entry.source(), given.span(), () -> measurements.of(given));
+    }
+    if (statement instanceof DataStatement) {
+      return data(entry.source()).value(entry);
     }
     if (statement instanceof Statement.Unreadable unreadable) {
       throw new ProblemException(unreadable.problem());

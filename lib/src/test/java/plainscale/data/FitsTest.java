@@ -226,10 +226,10 @@ class FitsTest {
         "3 3 3|1 2 3|LINE|All values of “x” are equal, so they give no slope.",
         "3 3 3|1 2 3|EXPONENTIAL|All values of “x” are equal, so they give no slope.",
         "0 0|1 2|PROPORTIONAL|All values of “x” are zero, so they give no slope.",
-        "1 -2 3|1 2 3|POWER|A power law needs positive values of “x”; in row 2 stands -2.",
+        "1 -2 3|1 2 3|POWER|A power law needs positive values of “x”; in row 2 stands −2.",
         "1 2 0|1 2 3|POWER|A power law needs positive values of “x”; in row 3 stands 0.",
         "1 2 3|1 2 -3|POWER|This curve needs values of “y” of one sign, none of them zero; in row 3"
-            + " stands -3.",
+            + " stands −3.",
         "1 2 3|1 0 3|EXPONENTIAL|This curve needs values of “y” of one sign, none of them zero; in"
             + " row 2 stands 0.",
       })

@@ -2,6 +2,7 @@ package plainscale.document;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
@@ -122,5 +123,17 @@ class LessonTest {
     List<String> texts = worked.cells().stream().map(LessonText::of).toList();
     assertEquals(List.of("  x = 2", "text", "  x + 1 = 3"), texts);
     assertEquals(0, worked.mistakes());
+  }
+
+  @Test
+  void aLessonReadsDataFromItsOwnFolder(@TempDir Path folder) throws Exception {
+    Files.writeString(folder.resolve("class.csv"), "x (cm)\n14.0\n14.2\n");
+    Files.writeString(
+        folder.resolve("a.ipynb"),
+        "{\"nbformat\": 4, \"metadata\": {}, \"cells\": [{\"cell_type\": \"code\", \"id\": \"a\","
+            + " \"source\": \"data \\\"class.csv\\\"\"}]}");
+    WorkedLesson worked = WorkedLesson.run(Lesson.read(folder.resolve("a.ipynb")), done -> {});
+    assertEquals(0, worked.mistakes());
+    assertTrue(LessonText.of(worked.cells().get(0)).contains("(14.10 ± 0.10) cm"));
   }
 }

@@ -1,10 +1,12 @@
 package plainscale.render;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import plainscale.data.DataFolder;
 import plainscale.sheet.Result;
 import plainscale.sheet.Sheet;
 import plainscale.text.Printable;
@@ -153,6 +155,24 @@ final class Samples {
         section pair from (-7 cm, 0 cm) to (9 cm, 0 cm)
         release charge 1 nC mass 1 mg at (0 cm, 3 cm) moving (0 [m/s], 1 [m/s]) in pair
         """);
+    CELLS.put(
+        "class data",
+        """
+        data "class.csv"
+        statistics x against 14.2 [cm]
+        statistics U
+        histogram x against n [cm] "a < b"
+        fit line U against I as R_x, U_0 with weights y "$x$ & <b>"
+        fit power U against I
+        fit exponential U against I
+        fit proportional U against I as g_1 with weights y
+        fit line U against I with weights both
+        plot U against I with log both "a < b"
+        given z = 1 mA
+        plot R_x z in V against z from 1 mA to 200 mA with points U against I
+        plot d^2 against d from -1 cm to 2 cm
+        """);
+    CELLS.put("hostile data", "data \"hostile.csv\"\ndata \"none & <b>.csv\"");
     CELLS.put("choices", "locale SI\nscale long\norders floor\ndigits spaced");
     CELLS.put(
         "locale", "locale de\nshow 1234.5 [kg] in words\nv = 0.5 [m/s] 3\ncontrast d with 3 [m]");
@@ -214,7 +234,7 @@ final class Samples {
   }
 
   static List<Result> results(String cell) {
-    Sheet sheet = new Sheet();
+    Sheet sheet = new Sheet(new DataFolder(Path.of("src/test/resources/plainscale/sheet/data")));
     List<Result> results = new ArrayList<>(sheet.run("givens", GIVENS).results());
     if (!cell.equals(GIVENS)) {
       results = sheet.run("cell", cell).results();

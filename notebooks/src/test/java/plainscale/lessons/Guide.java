@@ -3,6 +3,7 @@ package plainscale.lessons;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.commonmark.node.FencedCodeBlock;
@@ -12,6 +13,7 @@ import org.commonmark.node.Text;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 import org.jspecify.annotations.Nullable;
+import plainscale.data.DataFolder;
 import plainscale.render.Renderers;
 import plainscale.sheet.Sheet;
 
@@ -35,9 +37,14 @@ final class Guide {
 
   private final List<Example> examples = new ArrayList<>();
   private String heading = "";
-  private Sheet sheet = new Sheet();
+  /** The files that the examples read lie beside the guide. */
+  private Sheet sheet = sheet();
 
   private Guide() {}
+
+  private static Sheet sheet() {
+    return new Sheet(new DataFolder(Path.of("")));
+  }
 
   /** The examples of a guide; one that is not well-formed fails the test. */
   static List<Example> examples(String markdown) {
@@ -54,7 +61,7 @@ final class Guide {
   private void block(Node node) {
     if (node instanceof Heading title && title.getLevel() == 2) {
       heading = title.getFirstChild() instanceof Text text ? text.getLiteral() : "";
-      sheet = new Sheet();
+      sheet = sheet();
     } else if (node instanceof FencedCodeBlock block && block.getInfo().equals(SOURCE)) {
       String documented = output(block.getNext(), place(block));
       examples.add(run(place(block), block.getLiteral().stripTrailing(), documented));
