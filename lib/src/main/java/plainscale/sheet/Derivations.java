@@ -15,6 +15,7 @@ import plainscale.algebra.Derivation;
 import plainscale.algebra.Equation;
 import plainscale.algebra.Evaluator;
 import plainscale.algebra.Known;
+import plainscale.algebra.NumericSystem;
 import plainscale.algebra.Outcome;
 import plainscale.algebra.Relation;
 import plainscale.algebra.Solver;
@@ -26,6 +27,7 @@ import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
+import plainscale.units.Kind;
 
 /** What the relations of a sheet say about its unknowns: derivations, each made once in a wave. */
 final class Derivations {
@@ -35,6 +37,8 @@ final class Derivations {
   private final Map<Statement.Solve, Derivation> made = new HashMap<>();
   private final Map<Statement.Solve, Optional<RootByNumbers.Found>> roots = new HashMap<>();
   private final Map<Statement.Solve, Optional<SystemByNumbers.Found>> systems = new HashMap<>();
+
+  private final Map<Statement.Solve, Set<String>> asKelvins = new HashMap<>();
 
   Derivations(Wave wave, Map<String, Entry> entries, Budget budget) {
     this.wave = wave;
@@ -84,8 +88,7 @@ final class Derivations {
   private void refuseUnitsThatDisagree(
       List<Relation> relations, Statement.Solve solve, String source) {
     List<Equation> equations = relations.stream().map(Relation::equation).toList();
-    UnknownKinds.of(
-            equations, name -> name.equals(solve.unknown()) ? Optional.empty() : wave.kind(name))
+    kinds(equations, solve)
         .disagreement()
         .ifPresent(
             i -> {
@@ -177,7 +180,7 @@ final class Derivations {
   Quantity value(Statement.Solve solve, String source) {
     Derivation derivation = of(solve, source);
     if (derivation.outcome() instanceof Outcome.Solved solved) {
-      return evaluated(solved.answer(), solve.span(), source);
+      return value(solve, solved.answer(), source);
     }
     if (derivation.outcome() instanceof Outcome.Numeric) {
       return byNumbers(solve, source)
@@ -211,6 +214,41 @@ final class Derivations {
       roots.put(solve, numbers.found(known(solve)));
     }
     return roots.getOrDefault(solve, Optional.empty());
+  }
+
+  private Quantity value(Statement.Solve solve, Expr answer, String source) {
+    try {
+      return evaluated(answer, solve.span(), source);
+    } catch (ProblemException e) {
+      Optional<Kind> kind =
+          NumbersNeeded.in(answer, wave) ? kind(solve, source) : Optional.empty();
+      if (kind.isEmpty()) {
+        throw e;
+      }
+      asKelvins.put(solve, NumbersNeeded.readings(answer, wave));
+      return Evaluator.at(source, solve.span(), () -> wave.number(answer).asKind(kind.get()));
+    }
+  }
+
+  /** The names whose readings in °C were taken as kelvins in the answer. */
+  Set<String> takenAsKelvins(Statement.Solve solve) {
+    return asKelvins.getOrDefault(solve, Set.of());
+  }
+
+  /** The kind of the unknown, from the units of the relations. */
+  private Optional<Kind> kind(Statement.Solve solve, String source) {
+    List<Equation> equations =
+        relations(solve, source).stream().map(Relation::equation).toList();
+    String unknown = solve.unknown();
+    Optional<Kind> kind = Optional.ofNullable(kinds(equations, solve).kinds().get(unknown));
+    return kind.map(k -> k.isNumber() && NumericSystem.isAngle(equations, unknown) ? Kind.ANGLE : k);
+  }
+
+  private UnknownKinds.Found kinds(List<Equation> equations, Statement.Solve solve) {
+    return UnknownKinds.of(
+        equations,
+        name -> name.equals(solve.unknown()) ? Optional.empty() : wave.kind(name),
+        known(solve)::value);
   }
 
   /** The answer stands in no source, so what is wrong with it is told at the statement. */

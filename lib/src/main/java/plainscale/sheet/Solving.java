@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plainscale.algebra.Derivation;
@@ -33,9 +35,10 @@ final class Solving {
     Shown shown = showing.shown(value, solve.format(), solve.span());
     boolean asked = solve.format().unit().isPresent();
     Shown prefixed = asked ? null : PrefixedForm.of(shown).orElse(null);
+    Set<String> kelvins = showing.wave().derivations().takenAsKelvins(solve);
     Expr inserted =
         derivation.outcome() instanceof Outcome.Solved solved
-            ? solved.answer().accept(new ValuesForNames(showing))
+            ? solved.answer().accept(new ValuesForNames(showing, kelvins))
             : null;
     List<String> notes =
         showing.wave().derivations().byNumbers(solve, showing.source()).stream()
@@ -48,10 +51,22 @@ final class Solving {
         .together(solve, showing.source())
         .map(Solving::note)
         .ifPresent(remarks::add);
+    if (!kelvins.isEmpty()) {
+      remarks.add(inKelvins(kelvins));
+    }
     solve.small().ifPresent(angle -> remarks.add(error(solve, angle.text(), value)));
     Result.Evaluated number =
         new Result.Evaluated(inserted, remarks, shown, prefixed, Contribution.of(value));
     return derived(solve, derivation, number);
+  }
+
+  private static String inKelvins(Set<String> names) {
+    return "A product needs absolute temperatures: the reading%s of %s in °C or °F %s put in as"
+        .formatted(
+            names.size() > 1 ? "s" : "",
+            String.join(", ", new TreeSet<>(names)),
+            names.size() > 1 ? "are" : "is")
+        + " kelvins.";
   }
 
   private static String note(SystemByNumbers.Found found) {
