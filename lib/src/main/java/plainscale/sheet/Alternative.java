@@ -12,7 +12,6 @@ import java.util.stream.Stream;
 import plainscale.algebra.Equation;
 import plainscale.notation.Change;
 import plainscale.notation.Expr;
-import plainscale.notation.Format;
 import plainscale.notation.Problem;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
@@ -141,15 +140,7 @@ final class Alternative {
         .filter(solve -> References.of(solve, entries).contains(name))
         .findFirst()
         .map(
-            solve ->
-                new Statement.Solve(
-                    solve.span(),
-                    solve.relations(),
-                    name,
-                    Format.USUAL,
-                    Statement.Telling.ANSWER,
-                    null,
-                    ""));
+solve -> solve.turnedTo(name));
   }
 
   /** Whether an expression contains a change, directly or through definitions. */

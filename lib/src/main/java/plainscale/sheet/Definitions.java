@@ -39,6 +39,16 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     return new Definitions(merged(before, own, cellId), changed(before, own, cellId), remarks);
   }
 
+  /** Whether an earlier line of the same cell defines the same name, so that this one is told. */
+  static boolean isSecond(Statement statement, String cellId, Map<String, Entry> entries) {
+    return !(statement instanceof Statement.Unreadable)
+        && name(statement)
+            .map(entries::get)
+            .filter(entry -> entry.cellId().equals(cellId))
+            .filter(entry -> !entry.statement().span().equals(statement.span()))
+            .isPresent();
+  }
+
   private static Optional<String> name(Statement statement) {
     if (statement instanceof Statement.Given given) {
       return Optional.of(given.name());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -21,7 +22,6 @@ import plainscale.algebra.Relation;
 import plainscale.algebra.Solver;
 import plainscale.algebra.UnknownKinds;
 import plainscale.notation.Expr;
-import plainscale.notation.Printer;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
@@ -40,6 +40,8 @@ final class Derivations {
 
   private final Map<Statement.Solve, Set<String>> asKelvins = new HashMap<>();
 
+  private final Map<Statement.Solve, ProblemException> undecided = new HashMap<>();
+
   Derivations(Wave wave, Map<String, Entry> entries, Budget budget) {
     this.wave = wave;
     this.entries = entries;
@@ -50,10 +52,24 @@ final class Derivations {
   Derivation of(Statement.Solve solve, String source) {
     Derivation known = made.get(solve);
     if (known == null) {
-      known = derived(solve, source);
+      known = decided(solve, source, derived(solve, source));
       made.put(solve, known);
     }
     return known;
+  }
+
+  /** The root that the statement asks for; what it leaves open is told where a value is wanted. */
+  private Derivation decided(Statement.Solve solve, String source, Derivation derivation) {
+    try {
+      return choice(solve, source).chosen(derivation);
+    } catch (ProblemException e) {
+      undecided.put(solve, e);
+      return derivation;
+    }
+  }
+
+  private RootChoice choice(Statement.Solve solve, String source) {
+    return new RootChoice(wave, solve, source, answer -> value(solve, answer, source));
   }
 
   private Derivation derived(Statement.Solve solve, String source) {
@@ -179,6 +195,12 @@ final class Derivations {
   /** The value of the unknown by the answer of its derivation. */
   Quantity value(Statement.Solve solve, String source) {
     Derivation derivation = of(solve, source);
+    if (undecided.containsKey(solve)) {
+      throw undecided.get(solve);
+    }
+    if (derivation.outcome() instanceof Outcome.Several several) {
+      throw choice(solve, source).several(several);
+    }
     if (derivation.outcome() instanceof Outcome.Solved solved) {
       return value(solve, solved.answer(), source);
     }
@@ -199,9 +221,17 @@ final class Derivations {
     }
     if (!systems.containsKey(solve)) {
       SystemByNumbers numbers = new SystemByNumbers(wave, system.equations(), system.unknowns());
-      systems.put(solve, numbers.found(known(solve)));
+      systems.put(
+          solve, numbers.found(known(solve)).map(found -> fitting(solve, source, found)));
     }
     return systems.getOrDefault(solve, Optional.empty());
+  }
+
+  private SystemByNumbers.Found fitting(
+      Statement.Solve solve, String source, SystemByNumbers.Found found) {
+    Quantity root = Objects.requireNonNull(found.quantities().get(solve.unknown()));
+    choice(solve, source).refuseOthers(List.of(root));
+    return found;
   }
 
   /** The root of what is left of the relations where there is no closed form. */
@@ -211,12 +241,18 @@ final class Derivations {
     }
     if (!roots.containsKey(solve)) {
       RootByNumbers numbers = new RootByNumbers(wave, numeric.equation(), solve.unknown());
-      roots.put(solve, numbers.found(known(solve)));
+      roots.put(solve, numbers.found(known(solve), choice(solve, source)));
     }
     return roots.getOrDefault(solve, Optional.empty());
   }
 
   private Quantity value(Statement.Solve solve, Expr answer, String source) {
+    Quantity value = valueAsItIs(solve, answer, source);
+    boolean small = solve.small().filter(angle -> angle.text().equals(solve.unknown())).isPresent();
+    return small && value.kind().isNumber() ? value.asKind(Kind.ANGLE) : value;
+  }
+
+  private Quantity valueAsItIs(Statement.Solve solve, Expr answer, String source) {
     try {
       return evaluated(answer, solve.span(), source);
     } catch (ProblemException e) {
@@ -290,11 +326,6 @@ final class Derivations {
     }
     if (outcome instanceof Outcome.NoRealSolution none) {
       return "There is no real solution: in step (%d) %s".formatted(none.step(), none.why());
-    }
-    if (outcome instanceof Outcome.Several several) {
-      List<String> answers = several.answers().stream().map(Printer::print).toList();
-      return "There are several answers for “%s”: %s."
-          .formatted(unknown, String.join(" and ", answers));
     }
     if (outcome instanceof Outcome.Bounded bounded) {
       return "I did not find “%s”: %s".formatted(unknown, bounded.why());
