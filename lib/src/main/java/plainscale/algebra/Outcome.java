@@ -7,7 +7,10 @@ import plainscale.notation.Expr;
 public sealed interface Outcome {
 
   /** A root that was not taken, and why, in words. */
-  record Other(Expr root, String why) {}
+  record Other(Expr root, String why) {
+    /** Why a root is none: it comes from squaring or the like. */
+    public static final String MISFIT = "It does not fit the relations.";
+  }
 
   /** The answer, in known names only, and the roots that were not taken. */
   record Solved(Expr answer, List<Other> rejected) implements Outcome {

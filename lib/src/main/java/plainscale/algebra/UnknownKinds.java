@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import org.apache.commons.math3.fraction.Fraction;
@@ -23,18 +24,22 @@ import plainscale.units.Kind;
  * The kinds that unknowns must have for the units of some equations to agree: in {@code m g = k x}
  * with a mass m, an acceleration g and a length x, k is a force by length. Each equation, each sum
  * and each argument of a function gives linear conditions on the exponents of the base units; they
- * are solved by least squares and must then hold.
+ * are solved by least squares and must then hold. A zero that stands as a side or as a term has any
+ * unit.
  */
 public final class UnknownKinds {
   private static final double HOLDS = 1e-9;
   private static final int LARGEST_DENOMINATOR = 6;
 
   private final Function<String, Optional<Kind>> known;
+  private final Function<String, OptionalDouble> numbers;
   private final Set<String> unknowns = new LinkedHashSet<>();
   private final List<Condition> conditions = new ArrayList<>();
 
-  private UnknownKinds(Function<String, Optional<Kind>> known) {
+  private UnknownKinds(
+      Function<String, Optional<Kind>> known, Function<String, OptionalDouble> numbers) {
     this.known = known;
+    this.numbers = numbers;
   }
 
   /** What was found: the kinds, and the first equation whose units cannot agree, counted from 0. */
@@ -56,11 +61,17 @@ public final class UnknownKinds {
 
   /** The kinds of the unknown names in the equations. */
   public static Found of(List<Equation> equations, Function<String, Optional<Kind>> known) {
-    UnknownKinds kinds = new UnknownKinds(known);
+    return of(equations, known, name -> OptionalDouble.empty());
+  }
+
+  /** The same where {@code numbers} has the values of names that may be exponents. */
+  public static Found of(
+      List<Equation> equations,
+      Function<String, Optional<Kind>> known,
+      Function<String, OptionalDouble> numbers) {
+    UnknownKinds kinds = new UnknownKinds(known, numbers);
     for (int i = 0; i < equations.size(); i++) {
-      Walk walk = kinds.new Walk(i);
-      Exponent left = equations.get(i).left().accept(walk);
-      kinds.require(left.plus(equations.get(i).right().accept(walk), -1), i);
+      kinds.new Walk(i).same(equations.get(i).left(), equations.get(i).right());
     }
     return kinds.solved();
   }
@@ -165,25 +176,37 @@ public final class UnknownKinds {
 
     @Override
     public Exponent binary(Expr.Binary binary) {
-      Exponent left = binary.left().accept(this);
-      Exponent right = binary.right().accept(this);
+      Expr left = binary.left();
+      Expr right = binary.right();
       return switch (binary.operator()) {
-        case TIMES -> left.plus(right, 1);
-        case OVER -> left.plus(right, -1);
+        case TIMES -> left.accept(this).plus(right.accept(this), 1);
+        case OVER -> left.accept(this).plus(right.accept(this), -1);
         case PLUS, MINUS -> same(left, right);
-        case POWER -> power(left, right, binary.right());
+        case POWER -> power(left.accept(this), right.accept(this), right);
       };
     }
 
-    private Exponent same(Exponent left, Exponent right) {
-      require(left.plus(right, -1), equation);
+    /** What stands on both sides of =, + or −; zero metres are zero, too. */
+    Exponent same(Expr one, Expr other) {
+      Exponent left = one.accept(this);
+      Exponent right = other.accept(this);
+      if (isZero(one)) {
+        return right;
+      }
+      if (!isZero(other)) {
+        require(left.plus(right, -1), equation);
+      }
       return left;
+    }
+
+    private boolean isZero(Expr expr) {
+      return Constants.of(expr, name -> OptionalDouble.empty()).filter(x -> x == 0).isPresent();
     }
 
     /** A power that is not a plain number can only be one of a plain number. */
     private Exponent power(Exponent base, Exponent exponent, Expr written) {
       require(exponent, equation);
-      Optional<Double> number = Constants.of(written);
+      Optional<Double> number = Constants.of(written, numbers);
       if (number.isEmpty()) {
         require(base, equation);
         return Exponent.NONE;
@@ -218,19 +241,24 @@ public final class UnknownKinds {
     }
   }
 
-  /** Expressions of numbers alone, as in {@code x^(3/2)}. */
+  /** Expressions of numbers alone, as in {@code x^(3/2)} or in {@code V^κ} with a given κ. */
   private static final class Constants {
     private Constants() {}
 
-    static Optional<Double> of(Expr expr) {
+    static Optional<Double> of(Expr expr, Function<String, OptionalDouble> numbers) {
       if (expr instanceof Expr.Literal literal && literal.unit().isEmpty()) {
         return Optional.of(literal.value().doubleValue());
       }
+      if (expr instanceof Expr.Name name) {
+        OptionalDouble value = numbers.apply(name.text());
+        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+      }
       if (expr instanceof Expr.Negation negation) {
-        return of(negation.operand()).map(x -> -x);
+        return of(negation.operand(), numbers).map(x -> -x);
       }
       if (expr instanceof Expr.Binary binary) {
-        return of(binary.left()).flatMap(x -> of(binary.right()).map(y -> joined(binary, x, y)));
+        return of(binary.left(), numbers)
+            .flatMap(x -> of(binary.right(), numbers).map(y -> joined(binary, x, y)));
       }
       return Optional.empty();
     }

@@ -160,7 +160,8 @@ public sealed interface Statement
 
   /**
    * {@code solve level, upright for q}: defines the unknown by deriving it from relations; how much
-   * of the steps is shown is {@code telling}.
+   * of the steps is shown is {@code telling}; the {@code bounds} say which of several answers is
+   * meant.
    */
   record Solve(
       Span span,
@@ -169,11 +170,13 @@ public sealed interface Statement
       Format format,
       Telling telling,
       @Nullable Option smallAngle,
+      List<Bound> bounds,
       String description)
       implements Statement {
-    /** Keeps its own copy of the names. */
+    /** Keeps its own copies of the lists. */
     public Solve {
       relations = List.copyOf(relations);
+      bounds = List.copyOf(bounds);
     }
 
     /** The angle that is taken to be small: sin θ ≈ tan θ ≈ θ, cos θ ≈ 1. */
@@ -183,7 +186,13 @@ public sealed interface Statement
 
     /** The same without the approximation. */
     public Solve exactly() {
-      return new Solve(span, relations, unknown, format, telling, null, description);
+      return new Solve(span, relations, unknown, format, telling, null, bounds, description);
+    }
+
+    /** The same relations solved for another of their quantities. */
+    public Solve turnedTo(String other) {
+      return new Solve(
+          span, relations, other, Format.USUAL, Telling.ANSWER, null, List.of(), "");
     }
 
     @Override

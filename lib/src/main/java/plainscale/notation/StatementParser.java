@@ -268,14 +268,33 @@ final class StatementParser {
     Format format = format();
     Statement.Telling telling = Statement.Telling.STEPS;
     Statement.Option small = null;
+    List<Bound> bounds = new ArrayList<>();
     while (tokens.acceptWord("with")) {
-      if (tokens.acceptWord("small")) {
+      if (tokens.peek(1).is("<") || tokens.peek(1).is(">")) {
+        bounds.add(bound(unknown));
+      } else if (tokens.acceptWord("small")) {
         small = tokens.name("solve level for q with small θ");
       } else {
         telling = telling();
       }
     }
-    return new Statement.Solve(whole(), relations, unknown, format, telling, small, description());
+    return new Statement.Solve(
+        whole(), relations, unknown, format, telling, small, bounds, description());
+  }
+
+  /** {@code t < 1 s}: as in a given, what follows the number is its unit. */
+  private Bound bound(String unknown) {
+    Token first = tokens.peek();
+    if (!Greek.normal(first.text()).equals(unknown)) {
+      throw tokens.fault(
+          "What chooses among the answers compares the unknown with a value.",
+          first.span(),
+          "with " + unknown + " < …");
+    }
+    tokens.next();
+    boolean above = tokens.next().is(">");
+    Expr value = new ExpressionParser(tokens, Names.NONE).sum();
+    return new Bound(first.span().to(tokens.last()), above, value);
   }
 
   private Statement.Telling telling() {

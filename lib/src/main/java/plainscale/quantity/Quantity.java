@@ -92,6 +92,11 @@ public final class Quantity {
     return new Quantity(value, kind, other, figures, unit);
   }
 
+  /** The same number of the coherent unit of another kind; a reading becomes kelvins. */
+  public Quantity asKind(Kind other) {
+    return new Quantity(value, other, uncertainty, figures, null);
+  }
+
   /** An exact amount of a unit. */
   public static Quantity exact(BigDecimal value, UnitOfMeasure unit) {
     return new Quantity(unit.toCoherent(value), unit.kind(), Uncertainty.NONE, Figures.EXACT, unit);

@@ -11,7 +11,6 @@ import java.util.Set;
 import plainscale.algebra.Equation;
 import plainscale.notation.Change;
 import plainscale.notation.Expr;
-import plainscale.notation.Format;
 import plainscale.notation.Problem;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
@@ -140,15 +139,7 @@ final class Alternative {
         .filter(solve -> References.of(solve, entries).contains(name))
         .findFirst()
         .map(
-            solve ->
-                new Statement.Solve(
-                    solve.span(),
-                    solve.relations(),
-                    name,
-                    Format.USUAL,
-                    Statement.Telling.ANSWER,
-                    null,
-                    ""));
+solve -> solve.turnedTo(name));
   }
 
   /** Whether an expression contains a change, directly or through definitions. */

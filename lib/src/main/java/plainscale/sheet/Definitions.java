@@ -52,6 +52,16 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
         : name(statement).stream().toList();
   }
 
+  /** Whether an earlier line of the same cell defines the same name, so that this one is told. */
+  static boolean isSecond(Statement statement, String cellId, Map<String, Entry> entries) {
+    return !(statement instanceof Statement.Unreadable)
+        && name(statement)
+            .map(entries::get)
+            .filter(entry -> entry.cellId().equals(cellId))
+            .filter(entry -> !entry.statement().span().equals(statement.span()))
+            .isPresent();
+  }
+
   private static Optional<String> name(Statement statement) {
     if (statement instanceof Figure figure) {
       return Optional.of(Figures.key(figure.name()));

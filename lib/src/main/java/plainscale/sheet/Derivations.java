@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -15,17 +16,18 @@ import plainscale.algebra.Derivation;
 import plainscale.algebra.Equation;
 import plainscale.algebra.Evaluator;
 import plainscale.algebra.Known;
+import plainscale.algebra.NumericSystem;
 import plainscale.algebra.Outcome;
 import plainscale.algebra.Relation;
 import plainscale.algebra.Solver;
 import plainscale.algebra.UnknownKinds;
 import plainscale.notation.Expr;
-import plainscale.notation.Printer;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
+import plainscale.units.Kind;
 
 /** What the relations of a sheet say about its unknowns: derivations, each made once in a wave. */
 final class Derivations {
@@ -35,6 +37,10 @@ final class Derivations {
   private final Map<Statement.Solve, Derivation> made = new HashMap<>();
   private final Map<Statement.Solve, Optional<RootByNumbers.Found>> roots = new HashMap<>();
   private final Map<Statement.Solve, Optional<SystemByNumbers.Found>> systems = new HashMap<>();
+
+  private final Map<Statement.Solve, Set<String>> asKelvins = new HashMap<>();
+
+  private final Map<Statement.Solve, ProblemException> undecided = new HashMap<>();
 
   Derivations(Wave wave, Map<String, Entry> entries, Budget budget) {
     this.wave = wave;
@@ -46,10 +52,24 @@ final class Derivations {
   Derivation of(Statement.Solve solve, String source) {
     Derivation known = made.get(solve);
     if (known == null) {
-      known = derived(solve, source);
+      known = decided(solve, source, derived(solve, source));
       made.put(solve, known);
     }
     return known;
+  }
+
+  /** The root that the statement asks for; what it leaves open is told where a value is wanted. */
+  private Derivation decided(Statement.Solve solve, String source, Derivation derivation) {
+    try {
+      return choice(solve, source).chosen(derivation);
+    } catch (ProblemException e) {
+      undecided.put(solve, e);
+      return derivation;
+    }
+  }
+
+  private RootChoice choice(Statement.Solve solve, String source) {
+    return new RootChoice(wave, solve, source, answer -> value(solve, answer, source));
   }
 
   private Derivation derived(Statement.Solve solve, String source) {
@@ -84,8 +104,7 @@ final class Derivations {
   private void refuseUnitsThatDisagree(
       List<Relation> relations, Statement.Solve solve, String source) {
     List<Equation> equations = relations.stream().map(Relation::equation).toList();
-    UnknownKinds.of(
-            equations, name -> name.equals(solve.unknown()) ? Optional.empty() : wave.kind(name))
+    kinds(equations, solve)
         .disagreement()
         .ifPresent(
             i -> {
@@ -176,8 +195,14 @@ final class Derivations {
   /** The value of the unknown by the answer of its derivation. */
   Quantity value(Statement.Solve solve, String source) {
     Derivation derivation = of(solve, source);
+    if (undecided.containsKey(solve)) {
+      throw undecided.get(solve);
+    }
+    if (derivation.outcome() instanceof Outcome.Several several) {
+      throw choice(solve, source).several(several);
+    }
     if (derivation.outcome() instanceof Outcome.Solved solved) {
-      return evaluated(solved.answer(), solve.span(), source);
+      return value(solve, solved.answer(), source);
     }
     if (derivation.outcome() instanceof Outcome.Numeric) {
       return byNumbers(solve, source)
@@ -196,9 +221,17 @@ final class Derivations {
     }
     if (!systems.containsKey(solve)) {
       SystemByNumbers numbers = new SystemByNumbers(wave, system.equations(), system.unknowns());
-      systems.put(solve, numbers.found(known(solve)));
+      systems.put(
+          solve, numbers.found(known(solve)).map(found -> fitting(solve, source, found)));
     }
     return systems.getOrDefault(solve, Optional.empty());
+  }
+
+  private SystemByNumbers.Found fitting(
+      Statement.Solve solve, String source, SystemByNumbers.Found found) {
+    Quantity root = Objects.requireNonNull(found.quantities().get(solve.unknown()));
+    choice(solve, source).refuseOthers(List.of(root));
+    return found;
   }
 
   /** The root of what is left of the relations where there is no closed form. */
@@ -208,9 +241,50 @@ final class Derivations {
     }
     if (!roots.containsKey(solve)) {
       RootByNumbers numbers = new RootByNumbers(wave, numeric.equation(), solve.unknown());
-      roots.put(solve, numbers.found(known(solve)));
+      roots.put(solve, numbers.found(known(solve), choice(solve, source)));
     }
     return roots.getOrDefault(solve, Optional.empty());
+  }
+
+  private Quantity value(Statement.Solve solve, Expr answer, String source) {
+    Quantity value = valueAsItIs(solve, answer, source);
+    boolean small = solve.small().filter(angle -> angle.text().equals(solve.unknown())).isPresent();
+    return small && value.kind().isNumber() ? value.asKind(Kind.ANGLE) : value;
+  }
+
+  private Quantity valueAsItIs(Statement.Solve solve, Expr answer, String source) {
+    try {
+      return evaluated(answer, solve.span(), source);
+    } catch (ProblemException e) {
+      Optional<Kind> kind =
+          NumbersNeeded.in(answer, wave) ? kind(solve, source) : Optional.empty();
+      if (kind.isEmpty()) {
+        throw e;
+      }
+      asKelvins.put(solve, NumbersNeeded.readings(answer, wave));
+      return Evaluator.at(source, solve.span(), () -> wave.number(answer).asKind(kind.get()));
+    }
+  }
+
+  /** The names whose readings in °C were taken as kelvins in the answer. */
+  Set<String> takenAsKelvins(Statement.Solve solve) {
+    return asKelvins.getOrDefault(solve, Set.of());
+  }
+
+  /** The kind of the unknown, from the units of the relations. */
+  private Optional<Kind> kind(Statement.Solve solve, String source) {
+    List<Equation> equations =
+        relations(solve, source).stream().map(Relation::equation).toList();
+    String unknown = solve.unknown();
+    Optional<Kind> kind = Optional.ofNullable(kinds(equations, solve).kinds().get(unknown));
+    return kind.map(k -> k.isNumber() && NumericSystem.isAngle(equations, unknown) ? Kind.ANGLE : k);
+  }
+
+  private UnknownKinds.Found kinds(List<Equation> equations, Statement.Solve solve) {
+    return UnknownKinds.of(
+        equations,
+        name -> name.equals(solve.unknown()) ? Optional.empty() : wave.kind(name),
+        known(solve)::value);
   }
 
   /** The answer stands in no source, so what is wrong with it is told at the statement. */
@@ -252,11 +326,6 @@ final class Derivations {
     }
     if (outcome instanceof Outcome.NoRealSolution none) {
       return "There is no real solution: in step (%d) %s".formatted(none.step(), none.why());
-    }
-    if (outcome instanceof Outcome.Several several) {
-      List<String> answers = several.answers().stream().map(Printer::print).toList();
-      return "There are several answers for “%s”: %s."
-          .formatted(unknown, String.join(" and ", answers));
     }
     if (outcome instanceof Outcome.Bounded bounded) {
       return "I did not find “%s”: %s".formatted(unknown, bounded.why());

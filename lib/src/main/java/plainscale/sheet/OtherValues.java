@@ -4,7 +4,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import plainscale.notation.Expr;
-import plainscale.notation.Format;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
@@ -59,12 +58,7 @@ final class OtherValues {
         .map(entry -> (Statement.Solve) entry.statement())
         .filter(solve -> References.of(solve, entries).contains(name))
         .findFirst()
-        .map(solve -> turned(solve, name));
-  }
-
-  private static Statement.Solve turned(Statement.Solve solve, String name) {
-    return new Statement.Solve(
-        solve.span(), solve.relations(), name, Format.USUAL, Statement.Telling.ANSWER, null, "");
+        .map(solve -> solve.turnedTo(name));
   }
 
   /** Whether a name that was changed stands in the expression or in what it hangs on. */

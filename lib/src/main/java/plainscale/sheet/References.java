@@ -119,8 +119,11 @@ final class References implements Statement.Visitor<Stream<String>> {
 
   @Override
   public Stream<String> solve(Statement.Solve solve) {
-    return Stream.concat(
-        Stream.of(solve.unknown()), solve.relations().stream().map(Statement.Option::text));
+    return Stream.of(
+            Stream.of(solve.unknown()),
+            solve.relations().stream().map(Statement.Option::text),
+            solve.bounds().stream().flatMap(bound -> names(bound.value())))
+        .flatMap(names -> names);
   }
 
   @Override

@@ -15,12 +15,15 @@ record RootByNumbers(Wave wave, Equation equation, String unknown) {
   /** The root that is taken, all that were found, and the quantity. */
   record Found(Numerically.Root root, Numerically.Roots all, Quantity quantity) {}
 
-  /** A positive root if there is one, of several the smallest. */
-  Optional<Found> found(Known known) {
+  /** What is asked for; else a positive root if there is one, of several the smallest. */
+  Optional<Found> found(Known known, RootChoice choice) {
     Numerically.Roots roots = Numerically.solve(equation, unknown, known);
-    List<Numerically.Root> positive =
-        roots.roots().stream().filter(root -> root.value() > 0).toList();
-    List<Numerically.Root> candidates = positive.isEmpty() ? roots.roots() : positive;
+    choice.refuseOthers(
+        roots.roots().stream().map(Numerically.Root::value).map(this::quantity).toList());
+    List<Numerically.Root> asked =
+        roots.roots().stream().filter(root -> choice.fits(quantity(root.value()))).toList();
+    List<Numerically.Root> positive = asked.stream().filter(root -> root.value() > 0).toList();
+    List<Numerically.Root> candidates = positive.isEmpty() ? asked : positive;
     return candidates.stream()
         .findFirst()
         .map(root -> new Found(root, roots, quantity(root.value())));

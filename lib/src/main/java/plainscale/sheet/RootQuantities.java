@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -67,7 +68,9 @@ record RootQuantities(Wave wave, List<Equation> equations, List<String> unknowns
     Map<String, Kind> kinds =
         new HashMap<>(
             UnknownKinds.of(
-                    equations, name -> unknowns.contains(name) ? Optional.empty() : wave.kind(name))
+                    equations,
+                    name -> unknowns.contains(name) ? Optional.empty() : wave.kind(name),
+                    name -> unknowns.contains(name) ? OptionalDouble.empty() : wave.number(name))
                 .kinds());
     kinds.replaceAll(
         (name, kind) ->
@@ -103,7 +106,7 @@ record RootQuantities(Wave wave, List<Equation> equations, List<String> unknowns
     for (Equation equation : equations) {
       Expr difference =
           new Expr.Binary(NOWHERE, Expr.Operator.MINUS, equation.left(), equation.right(), NOWHERE);
-      differences.add(other.evaluate(difference, ""));
+      differences.add(other.number(difference));
     }
     return differences;
   }

@@ -101,6 +101,9 @@ public final class Sheet {
     Presenter presenter = new Presenter(cellId, new Showing(cell.source(), wave, names, settings));
     Set<Result> results = new LinkedHashSet<>();
     for (Statement statement : cell.statements()) {
+      if (Definitions.isSecond(statement, cellId, entries)) {
+        continue; // told with the definitions
+      }
       try {
         results.add(statement.accept(presenter));
       } catch (ProblemException e) {

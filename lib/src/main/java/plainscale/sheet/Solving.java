@@ -3,12 +3,16 @@ package plainscale.sheet;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plainscale.algebra.Derivation;
+import plainscale.algebra.Numerically;
 import plainscale.algebra.Outcome;
 import plainscale.notation.Expr;
 import plainscale.notation.ProblemException;
@@ -20,6 +24,8 @@ import plainscale.units.UnitOfMeasure;
 
 /** Derivations as results: the steps, and the number that comes of them. */
 final class Solving {
+  private static final int MOST_OTHERS = 6;
+
   private final Showing showing;
 
   Solving(Showing showing) {
@@ -33,13 +39,14 @@ final class Solving {
     Shown shown = showing.shown(value, solve.format(), solve.span());
     boolean asked = solve.format().unit().isPresent();
     Shown prefixed = asked ? null : PrefixedForm.of(shown).orElse(null);
+    Set<String> kelvins = showing.wave().derivations().takenAsKelvins(solve);
     Expr inserted =
         derivation.outcome() instanceof Outcome.Solved solved
-            ? solved.answer().accept(new ValuesForNames(showing))
+            ? solved.answer().accept(new ValuesForNames(showing, kelvins))
             : null;
     List<String> notes =
         showing.wave().derivations().byNumbers(solve, showing.source()).stream()
-            .flatMap(found -> notes(found, shown).stream())
+            .flatMap(found -> notes(found, shown, solve.unknown()).stream())
             .toList();
     List<String> remarks = new ArrayList<>(notes);
     showing
@@ -48,10 +55,22 @@ final class Solving {
         .together(solve, showing.source())
         .map(Solving::note)
         .ifPresent(remarks::add);
+    if (!kelvins.isEmpty()) {
+      remarks.add(inKelvins(kelvins));
+    }
     solve.small().ifPresent(angle -> remarks.add(error(solve, angle.text(), value)));
     Result.Evaluated number =
         new Result.Evaluated(inserted, remarks, shown, prefixed, Contribution.of(value));
     return derived(solve, derivation, number);
+  }
+
+  private static String inKelvins(Set<String> names) {
+    return "A product needs absolute temperatures: the reading%s of %s in °C or °F %s put in as"
+        .formatted(
+            names.size() > 1 ? "s" : "",
+            String.join(", ", new TreeSet<>(names)),
+            names.size() > 1 ? "are" : "is")
+        + " kelvins.";
   }
 
   private static String note(SystemByNumbers.Found found) {
@@ -78,7 +97,7 @@ final class Solving {
             angle, solve.unknown(), rounded(Math.abs(100 * error)), error < 0 ? "small" : "large");
   }
 
-  private List<String> notes(RootByNumbers.Found found, Shown shown) {
+  private List<String> notes(RootByNumbers.Found found, Shown shown, String unknown) {
     UnitOfMeasure unit = shown.unit();
     List<String> notes = new ArrayList<>();
     notes.add(
@@ -88,15 +107,31 @@ final class Solving {
     notes.add(
         "At the root its sides differ by %s in SI units, after %d evaluations."
             .formatted(rounded(found.root().residual()), found.all().evaluations()));
-    if (found.all().roots().size() > 1) {
-      String others =
-          found.all().roots().stream()
-              .filter(root -> root.value() != found.root().value())
-              .map(root -> text(root.value(), unit))
-              .collect(Collectors.joining(", "));
-      notes.add("Other roots, not taken: " + others + ".");
-    }
+    others(found).map(others -> otherRoots(others, unit, unknown)).ifPresent(notes::add);
     return notes;
+  }
+
+  /** The other roots, those near to the one that is taken first; none if it is the only one. */
+  private static Optional<List<Numerically.Root>> others(RootByNumbers.Found found) {
+    double taken = found.root().value();
+    List<Numerically.Root> others =
+        found.all().roots().stream()
+            .filter(root -> root.value() != taken)
+            .sorted(Comparator.comparing(root -> Math.abs(root.value() - taken)))
+            .toList();
+    return Optional.of(others).filter(roots -> !roots.isEmpty());
+  }
+
+  private static String otherRoots(
+      List<Numerically.Root> others, UnitOfMeasure unit, String unknown) {
+    String some =
+        others.stream()
+            .limit(MOST_OTHERS)
+            .map(root -> text(root.value(), unit))
+            .collect(Collectors.joining(", "));
+    int more = others.size() - MOST_OTHERS;
+    return "Other roots, not taken: %s%s. To take one of them, add “with %s > …” or “with %s < …”."
+        .formatted(some, more > 0 ? " and " + more + " more" : "", unknown, unknown);
   }
 
   private static String text(double coherent, UnitOfMeasure unit) {

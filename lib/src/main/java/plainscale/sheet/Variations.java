@@ -15,6 +15,7 @@ import plainscale.notation.Span;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
+import plainscale.units.Kinds;
 
 /** How one quantity follows another: by a power, or in a table. */
 final class Variations {
@@ -95,8 +96,9 @@ final class Variations {
   }
 
   Result vary(Statement.Vary vary) {
-    Quantity from = showing.value(vary.from());
-    Quantity to = showing.value(vary.to());
+    Quantity now = value(vary.name());
+    Quantity from = valueOf(vary.from(), vary.name(), now);
+    Quantity to = valueOf(vary.to(), vary.name(), now);
     Expr.Name name = new Expr.Name(vary.name().span(), vary.name().text());
     List<Result.Label> head = new ArrayList<>(List.of(showing.label(name, "")));
     vary.shown().forEach(shown -> head.add(showing.label(shown.value(), "")));
@@ -105,6 +107,28 @@ final class Variations {
       rows.add(row(vary, value, from));
     }
     return new Result.Varied(head, rows, showing.writing());
+  }
+
+  /** An end or a step, which is of the kind of what varies. */
+  private Quantity valueOf(Expr expr, Statement.Option name, Quantity now) {
+    Quantity value = showing.value(expr);
+    if (!value.kind().equals(now.kind())) {
+      String sentence =
+          "“%s” is %s; it cannot become %s."
+              .formatted(
+                  name.text(),
+                  Kinds.of(now.kind()).withArticle(),
+                  Kinds.of(value.kind()).withArticle());
+      throw showing.problem(Problem.Kind.UNIT, sentence, expr.span(), List.of());
+    }
+    return value;
+  }
+
+  /** A step of 5 °C is a difference of five kelvins. */
+  private static Quantity step(Quantity written) {
+    return written.isReading()
+        ? written.minus(Quantity.exact(BigDecimal.ZERO, written.displayUnit()))
+        : written;
   }
 
   private List<Quantity> values(Statement.Vary vary, Quantity from, Quantity to) {
@@ -116,7 +140,7 @@ final class Variations {
           Quantity way = to.minus(from);
           Quantity step =
               vary.by()
-                  .map(showing::value)
+                  .map(by -> step(valueOf(by, vary.name(), from)))
                   .orElseGet(() -> way.over(Quantity.number(BigDecimal.valueOf(USUAL_ROWS - 1))));
           double steps = number(way) / number(step);
           if (!(steps >= 1 && steps < MOST_ROWS)) {

@@ -216,6 +216,11 @@ final class Wave implements Scope {
     return new Evaluator(source, this, budget).evaluate(expr);
   }
 
+  /** The value of what follows from relations, as a number in coherent SI units. */
+  Quantity number(Expr expr) {
+    return CoherentNumbers.of(expr, this, budget);
+  }
+
   @Override
   public Quantity value(Expr.Name name, String source) {
     Entry entry = entries.get(name.text());

@@ -1,0 +1,61 @@
+package plainscale.sheet;
+
+import java.util.Set;
+import java.util.TreeSet;
+import plainscale.notation.Expr;
+import plainscale.notation.ProblemException;
+import plainscale.notation.Rewriting;
+
+/** What makes an answer one for numbers only: readings in °C, and exponents that have a name. */
+final class NumbersNeeded extends Rewriting {
+  private final Wave wave;
+  private final Set<String> readings = new TreeSet<>();
+  private boolean found;
+
+  private NumbersNeeded(Wave wave) {
+    this.wave = wave;
+  }
+
+  static boolean in(Expr expr, Wave wave) {
+    NumbersNeeded look = new NumbersNeeded(wave);
+    expr.accept(look);
+    return look.found;
+  }
+
+  /** The names in an expression that stand for readings of a temperature scale. */
+  static Set<String> readings(Expr expr, Wave wave) {
+    NumbersNeeded look = new NumbersNeeded(wave);
+    expr.accept(look);
+    return look.readings;
+  }
+
+  @Override
+  public Expr literal(Expr.Literal literal) {
+    found |= literal.unit().filter(unit -> unit.isScale()).isPresent();
+    return literal;
+  }
+
+  @Override
+  public Expr name(Expr.Name name) {
+    if (isReading(name)) {
+      found = true;
+      readings.add(name.text());
+    }
+    return name;
+  }
+
+  private boolean isReading(Expr.Name name) {
+    try {
+      return wave.has(name.text()) && wave.value(name, "").isReading();
+    } catch (ProblemException noValue) {
+      return false;
+    }
+  }
+
+  @Override
+  public Expr binary(Expr.Binary binary) {
+    found |=
+        binary.operator() == Expr.Operator.POWER && References.hasNames(binary.right());
+    return super.binary(binary);
+  }
+}
