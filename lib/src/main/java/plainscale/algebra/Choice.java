@@ -33,8 +33,8 @@ final class Choice {
 
   /** Of a root, from what is worst to what may be after all. */
   private enum Flaw {
-    UNREAL("It is not a real number for these values."),
-    MISFIT("It does not fit the relations."),
+    UNREAL("it is not a real number for these values."),
+    MISFIT("it does not fit the relations."),
     NOTHING("%2$s would be zero, as if nothing happened."),
     NEGATIVE("%1$s would be negative."),
     WIDE("%1$s would be above 90°.");

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 
 /**
  * The shortest way from equations to the unknown, as far as the moves go: states are tried in the
@@ -21,14 +22,17 @@ final class Search {
   private final String unknown;
   private final PriorityQueue<State> queue = new PriorityQueue<>();
   private final Set<String> seen = new HashSet<>();
+  private final UnaryOperator<Line> afterwards;
   private Optional<Found> numeric = Optional.empty();
   private Optional<Found> smallest = Optional.empty();
   private boolean dependent;
   private int order;
 
-  Search(Board board, String unknown) {
+  /** Each equation that an elimination leaves goes through {@code afterwards}. */
+  Search(Board board, String unknown, UnaryOperator<Line> afterwards) {
     this.board = board;
     this.unknown = unknown;
+    this.afterwards = afterwards;
   }
 
   /** Where the search ended: the equations that are left, and how the unknown was isolated. */
@@ -125,7 +129,7 @@ final class Search {
       List<Line> useful = way.stream().filter(line -> !isEmpty(line)).toList();
       dependent |= useful.size() < way.size() || useful.isEmpty();
       if (!useful.isEmpty()) {
-        push(new Found(useful, Optional.empty()));
+        push(new Found(useful.stream().map(afterwards).toList(), Optional.empty()));
       }
     }
   }

@@ -3,6 +3,7 @@ package plainscale.sheet;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -259,9 +260,13 @@ final class Derivations {
           .formatted(unknown, String.join(" and ", answers));
     }
     if (outcome instanceof Outcome.Bounded bounded) {
-      return "I did not find “%s”: %s".formatted(unknown, bounded.why());
+      return "I did not find “%s”: %s".formatted(unknown, afterColon(bounded.why()));
     }
     return "I found no closed form for “%s”, and no root by numbers.".formatted(unknown);
+  }
+
+  private static String afterColon(String sentence) {
+    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
   }
 
   private static List<String> repairs(Derivation derivation) {

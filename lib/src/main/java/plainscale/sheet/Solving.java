@@ -94,7 +94,8 @@ final class Solving {
               .filter(root -> root.value() != found.root().value())
               .map(root -> text(root.value(), unit))
               .collect(Collectors.joining(", "));
-      notes.add("Other roots, not taken: " + others + ".");
+      String which = found.root().value() > 0 ? "the smallest positive one" : "the least";
+      notes.add("Other roots, not taken: " + others + ", because " + which + " is taken.");
     }
     return notes;
   }
