@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.exception.MathIllegalStateException;
+import org.apache.commons.math3.exception.NoBracketingException;
 
 /**
  * Roots by numbers. The two sides are compared on a fixed set of values of the unknown: zero, eight
@@ -159,7 +160,7 @@ public final class Numerically {
       if (Math.abs(left - right) <= FITS * scale) { // at a pole the sign changes too
         add(roots, new Root(root, low, high, left - right));
       }
-    } catch (MathIllegalStateException e) {
+    } catch (MathIllegalStateException | NoBracketingException e) {
       // No root was closed in on: there is a gap in the domain.
       evaluations++;
     }
