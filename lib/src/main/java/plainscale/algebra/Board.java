@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.apache.commons.math3.fraction.BigFraction;
@@ -12,6 +13,9 @@ import plainscale.quantity.ElementaryFunction;
 
 /** What every move needs to know: how names are ordered, what is known, what may be spent. */
 record Board(Writer writer, Known known, Budget budget) {
+  /** How far relations that say the same may be apart when what is known was measured. */
+  private static final double MEASURED = 0.01;
+
   private static final Span NOWHERE = new Span(0, 0);
 
   /** Pays for one move. */
@@ -38,6 +42,21 @@ record Board(Writer writer, Known known, Budget budget) {
       values.put(name, value.getAsDouble());
     }
     return OptionalDouble.of(Approximate.of(writer.write(sum), values).value());
+  }
+
+  /** Whether two sums are different numbers, or have values that no measuring explains. */
+  boolean differ(Sum first, Sum second) {
+    Sum difference = first.minus(second);
+    Optional<BigFraction> number = difference.number();
+    if (number.isPresent()) {
+      return !number.get().equals(BigFraction.ZERO);
+    }
+    double scale =
+        difference.terms().stream()
+            .mapToDouble(term -> Math.abs(value(Sum.of(term)).orElse(Double.NaN)))
+            .max()
+            .orElse(0);
+    return Math.abs(value(difference).orElse(Double.NaN)) > MEASURED * scale;
   }
 
   /** Whether all names of the sum are known. */

@@ -33,7 +33,7 @@ final class Choice {
 
   /** Of a root, from what is worst to what may be after all. */
   private enum Flaw {
-    UNREAL("It is not a real number for these values."),
+    UNREAL("it is not a real number for these values."),
     MISFIT(Outcome.Other.MISFIT),
     NOTHING("%2$s would be zero, as if nothing happened."),
     NEGATIVE("%1$s would be negative."),

@@ -2,6 +2,7 @@ package plainscale.algebra;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,8 @@ import plainscale.notation.Expr;
  * relations must hold.
  */
 final class Completion {
+  private static final int MOST_WAYS = 16;
+
   private final String unknown;
   private final List<Equation> relations;
   private final List<Open> equations = new ArrayList<>();
@@ -49,23 +52,68 @@ final class Completion {
     return completed(start, number).map(this::holds);
   }
 
-  /** The values of all names: these, and what follows from them. */
+  /**
+   * The values of all names: these, and what follows from them. Where an equation has several roots
+   * they are tried in turn until the relations hold; if they never do, the first values count.
+   */
   Optional<Map<String, Double>> completed(Map<String, Double> start, int number) {
-    Map<String, Double> values = new HashMap<>(start);
-    for (String name = missing(values); !name.isEmpty(); name = missing(values)) {
-      Optional<Open> equation = determining(values);
-      if (equation.isEmpty()) {
-        values.put(name, points.value(name, number));
-      } else {
-        String next = equation.get().missing(values).get(0);
-        Optional<Double> root = root(equation.get().equation(), next, values);
-        if (root.isEmpty()) {
-          return Optional.empty();
-        }
-        values.put(next, root.get());
-      }
+    Optional<Map<String, Double>> first = new Attempt(number, false).from(start);
+    if (first.map(this::holds).orElse(false)) {
+      return first;
     }
-    return Optional.of(values);
+    Optional<Map<String, Double>> thorough = new Attempt(number, true).from(start);
+    return thorough.filter(this::holds).or(() -> first).or(() -> thorough);
+  }
+
+  /** One way after the other through the roots; all roots only if it is to be thorough. */
+  private final class Attempt {
+    private final int number;
+    private final boolean thorough;
+    private int left = MOST_WAYS;
+
+    Attempt(int number, boolean thorough) {
+      this.number = number;
+      this.thorough = thorough;
+    }
+
+    Optional<Map<String, Double>> from(Map<String, Double> start) {
+      Map<String, Double> values = new HashMap<>(start);
+      for (String name = missing(values); !name.isEmpty(); name = missing(values)) {
+        Optional<Open> equation = determining(values);
+        if (equation.isEmpty()) {
+          values.put(name, points.value(name, number));
+        } else {
+          String next = equation.get().missing(values).get(0);
+          List<Double> roots = roots(equation.get().equation(), next, values, thorough);
+          if (roots.size() > 1 && !thorough) {
+            roots = roots.subList(0, 1);
+          }
+          if (roots.size() != 1) {
+            return branched(values, next, roots);
+          }
+          values.put(next, roots.get(0));
+        }
+      }
+      return Optional.of(values);
+    }
+
+    private Optional<Map<String, Double>> branched(
+        Map<String, Double> values, String name, List<Double> roots) {
+      Optional<Map<String, Double>> first = Optional.empty();
+      for (double root : roots) {
+        if (left-- <= 0) {
+          break;
+        }
+        Map<String, Double> next = new HashMap<>(values);
+        next.put(name, root);
+        Optional<Map<String, Double>> all = from(next);
+        if (all.map(Completion.this::holds).orElse(false)) {
+          return all;
+        }
+        first = first.or(() -> all);
+      }
+      return first;
+    }
   }
 
   /** Whether the relations hold. */
@@ -87,32 +135,42 @@ final class Completion {
     return names.stream().filter(name -> !values.containsKey(name)).findFirst().orElse("");
   }
 
+  /** First those in which the name stands once: they have the fewest roots. */
   private Optional<Open> determining(Map<String, Double> values) {
-    return equations.stream().filter(open -> open.missing(values).size() == 1).findFirst();
+    List<Open> possible =
+        equations.stream().filter(open -> open.missing(values).size() == 1).toList();
+    return possible.stream()
+        .filter(open -> open.isOnce(open.missing(values).get(0)))
+        .findFirst()
+        .or(() -> possible.stream().findFirst());
   }
 
-  /** A positive root before a negative one. */
-  private Optional<Double> root(Equation equation, String name, Map<String, Double> values) {
+  /** Positive roots before negative ones. */
+  private List<Double> roots(
+      Equation equation, String name, Map<String, Double> values, boolean thorough) {
     OptionalDouble direct = Backwards.root(equation, name, values);
-    if (direct.orElse(0) > 0) {
-      return Optional.of(direct.getAsDouble());
+    if (direct.orElse(0) > 0 && !thorough) {
+      return List.of(direct.getAsDouble());
     }
-    List<Double> roots =
-        Numerically.solve(equation, name, values).roots().stream()
-            .map(Numerically.Root::value)
-            .filter(root -> root != 0 || !known.isEmpty()) // a mass of zero would fit anything
-            .toList();
-    return roots.stream().filter(root -> root > 0).findFirst().or(() -> roots.stream().findFirst());
+    return Numerically.solve(equation, name, values).roots().stream()
+        .map(Numerically.Root::value)
+        .filter(root -> root != 0 || !known.isEmpty()) // a mass of zero would fit anything
+        .sorted(Comparator.comparing(root -> root <= 0))
+        .toList();
   }
 
   /** An equation and its names, which are asked for at every point. */
-  private record Open(Equation equation, Set<String> names) {
+  private record Open(Equation equation, Map<String, Integer> counts) {
     static Open of(Equation equation) {
-      return new Open(equation, Numerically.names(equation));
+      return new Open(equation, Mentions.of(List.of(equation)).counts());
+    }
+
+    boolean isOnce(String name) {
+      return counts.getOrDefault(name, 0) == 1;
     }
 
     List<String> missing(Map<String, Double> values) {
-      return names.stream().filter(name -> !values.containsKey(name)).toList();
+      return counts.keySet().stream().filter(name -> !values.containsKey(name)).toList();
     }
   }
 }

@@ -82,8 +82,11 @@ final class Gathering {
   /** What contains the unknown on one side, the rest on the other, so that few signs are minus. */
   private Line separated(Line line, Sum side, Sum other) {
     Sum unknown = Sum.of(with(side)).minus(Sum.of(with(other)));
+    if (unknown.isZero()) {
+      return shifted(line, new Sum[] {side, other}, Sum.of(with(side)));
+    }
     boolean negative = unknown.terms().stream().allMatch(t -> t.coefficient().doubleValue() < 0);
-    return negative && !unknown.isZero() ? moved(line, other, side) : moved(line, side, other);
+    return negative ? moved(line, other, side) : moved(line, side, other);
   }
 
   private Line moved(Line line, Sum side, Sum other) {
@@ -151,7 +154,7 @@ final class Gathering {
         line.then(
             Rule.CHOOSE_ROOT, Sum.symbol(name), Sum.ZERO, Line.Note.of(name + " could be zero."));
     return new Turn.Next(
-        next, List.of(new Turn.Alternative(zero, "Dividing by " + name + " left it out.")));
+        next, List.of(new Turn.Alternative(zero, "dividing by " + name + " left it out.")));
   }
 
   /** Multiplies by what stands below a line and contains the unknown. */

@@ -3,6 +3,7 @@ package plainscale.algebra;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -60,12 +61,22 @@ final class Isolation {
       Turn turn = seen.add(line.key()) ? safeTurn(line) : stuck();
       if (turn instanceof Turn.Next next) {
         lines.add(next.line());
+        withOne(next.line()).ifPresent(lines::add);
         alternatives.addAll(next.alternatives());
       } else {
         return new Path(lines, (Turn.End) turn, alternatives);
       }
     }
     return new Path(lines, stuck(), alternatives);
+  }
+
+  /** After brackets are gone, one for the sum of the squares of a sine and a cosine. */
+  private Optional<Line> withOne(Line line) {
+    return line.rule().equals(Optional.of(Rule.EXPAND))
+        ? line.names().stream()
+            .flatMap(angle -> Identities.one(board, angle, line).stream())
+            .findFirst()
+        : Optional.empty();
   }
 
   static Turn.End stuck() {
@@ -106,8 +117,7 @@ final class Isolation {
   }
 
   private Turn dropped(Line line) {
-    boolean differs =
-        line.left().minus(line.right()).number().map(n -> n.doubleValue() != 0).orElse(false);
+    boolean differs = board.differ(line.left(), line.right());
     Turn.Kind kind = differs ? Turn.Kind.CONTRADICTION : Turn.Kind.DROPPED;
     return new Turn.End(kind, name + " drops out.");
   }

@@ -27,6 +27,7 @@ final class Line {
           2.0);
 
   private static final double ALONE = 1.2;
+  private static final double TURNED = 0.02;
 
   private final Optional<Rule> rule;
   private final List<Line> from;
@@ -115,7 +116,12 @@ final class Line {
     }
     boolean sum = rule.get() == Rule.ADD_EQUATIONS || rule.get() == Rule.SUBTRACT_EQUATIONS;
     boolean alone = sum && from.stream().anyMatch(Line::hasSymbolAlone);
-    return alone ? ALONE : EFFORT.getOrDefault(rule.get(), 1.0);
+    return (alone ? ALONE : EFFORT.getOrDefault(rule.get(), 1.0)) + (isTurned() ? TURNED : 0);
+  }
+
+  /** Whether something is put in that was not given so. */
+  private boolean isTurned() {
+    return rule.equals(Optional.of(Rule.SUBSTITUTE)) && from.get(1).rule().isPresent();
   }
 
   private boolean hasSymbolAlone() {

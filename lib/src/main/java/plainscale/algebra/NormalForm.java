@@ -20,7 +20,8 @@ final class NormalForm implements Expr.Visitor<Sum> {
 
   @Override
   public Sum literal(Expr.Literal literal) {
-    if (literal.unit().isPresent()) {
+    boolean nothing = literal.value().signum() == 0;
+    if (literal.unit().isPresent() && !(nothing && !literal.unit().get().isScale())) {
       return constant(literal, literal.value().signum() > 0);
     }
     return Sum.of(Term.number(Rationals.of(literal.value())));

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.exception.MathIllegalStateException;
+import org.apache.commons.math3.exception.NoBracketingException;
 
 /**
  * Roots by numbers. The two sides are compared on a fixed set of values of the unknown: zero, eight
@@ -21,6 +21,7 @@ public final class Numerically {
   private static final int DECADES = 15;
   private static final int PER_DECADE = 8;
   private static final int DEGREES = 360;
+  private static final double TURN = 2 * Math.PI;
   private static final int MOST_EVALUATIONS = 200;
   private static final double RELATIVE = 1e-14;
   private static final double ABSOLUTE = 1e-300;
@@ -48,6 +49,11 @@ public final class Numerically {
     public Roots {
       roots = List.copyOf(roots);
     }
+
+    private Roots withinOneTurn() {
+      List<Root> near = roots.stream().filter(r -> Math.abs(r.value()) <= TURN).toList();
+      return near.isEmpty() ? this : new Roots(near, evaluations);
+    }
   }
 
   private Numerically(Equation equation, String unknown, Map<String, Double> values) {
@@ -56,13 +62,22 @@ public final class Numerically {
     this.values = new HashMap<>(values);
   }
 
-  /** The roots of an equation in which every other name has a value. */
+  /**
+   * The roots of an equation in which every other name has a value; of an unknown that is an angle
+   * itself those within one turn, if there are any.
+   */
   public static Roots solve(Equation equation, String unknown, Known known) {
     Map<String, Double> values = new HashMap<>();
     for (String name : Mentions.of(List.of(equation)).names()) {
       known.value(name).ifPresent(value -> values.put(name, value));
     }
-    return solve(equation, unknown, values);
+    Roots roots = solve(equation, unknown, values);
+    return isAngle(equation, unknown) ? roots.withinOneTurn() : roots;
+  }
+
+  private static boolean isAngle(Equation equation, String unknown) {
+    Line line = Line.relation(NormalForm.of(equation.left()), NormalForm.of(equation.right()));
+    return Angles.isAngle(List.of(line), unknown);
   }
 
   static Roots solve(Equation equation, String unknown, Map<String, Double> values) {
@@ -72,13 +87,13 @@ public final class Numerically {
     return new Roots(roots, search.evaluations);
   }
 
-  private static double[] grid(boolean angle) {
+  private static double[] grid(boolean angles) {
     List<Double> grid = new ArrayList<>(List.of(0.0));
     for (int i = -DECADES * PER_DECADE; i <= DECADES * PER_DECADE; i++) {
       double size = Math.pow(10, (double) i / PER_DECADE);
       grid.addAll(List.of(size, -size));
     }
-    for (int i = -DEGREES; angle && i <= DEGREES; i++) {
+    for (int i = -DEGREES; angles && i <= DEGREES; i++) {
       grid.add(Math.toRadians(i));
     }
     return grid.stream().mapToDouble(Double::doubleValue).sorted().distinct().toArray();
@@ -145,7 +160,7 @@ public final class Numerically {
       if (Math.abs(left - right) <= FITS * scale) { // at a pole the sign changes too
         add(roots, new Root(root, low, high, left - right));
       }
-    } catch (MathIllegalStateException e) {
+    } catch (MathIllegalStateException | NoBracketingException e) {
       // No root was closed in on: there is a gap in the domain.
       evaluations++;
     }
@@ -170,15 +185,12 @@ public final class Numerically {
     return values;
   }
 
+  /** Not a number as well where a side is too large for one. */
   private double difference(double x) {
     evaluations++;
     Map<String, Double> at = at(x);
-    return Approximate.of(equation.left(), at).value()
-        - Approximate.of(equation.right(), at).value();
-  }
-
-  /** The names that need a value before the unknown can be found. */
-  static Set<String> names(Equation equation) {
-    return Mentions.of(List.of(equation)).names();
+    double left = Approximate.of(equation.left(), at).value();
+    double right = Approximate.of(equation.right(), at).value();
+    return Double.isFinite(left) && Double.isFinite(right) ? left - right : Double.NaN;
   }
 }

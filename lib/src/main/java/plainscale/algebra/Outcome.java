@@ -9,7 +9,7 @@ public sealed interface Outcome {
   /** A root that was not taken, and why, in words. */
   record Other(Expr root, String why) {
     /** Why a root is none: it comes from squaring or the like. */
-    public static final String MISFIT = "It does not fit the relations.";
+    public static final String MISFIT = "it does not fit the relations.";
   }
 
   /** The answer, in known names only, and the roots that were not taken. */

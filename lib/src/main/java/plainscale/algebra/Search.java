@@ -7,10 +7,11 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 
 /**
  * The shortest way from equations to the unknown, as far as the moves go: states are tried in the
- * order of the number of lines that they need.
+ * order of the number of lines that they need, with one more for each equation that is left.
  */
 final class Search {
   private static final int MOST_STATES = 600;
@@ -21,14 +22,18 @@ final class Search {
   private final String unknown;
   private final PriorityQueue<State> queue = new PriorityQueue<>();
   private final Set<String> seen = new HashSet<>();
+  private final UnaryOperator<Line> afterwards;
   private Optional<Found> numeric = Optional.empty();
   private Optional<Found> smallest = Optional.empty();
   private boolean dependent;
   private int order;
+  private int fewest;
 
-  Search(Board board, String unknown) {
+  /** Each equation that an elimination leaves goes through {@code afterwards}. */
+  Search(Board board, String unknown, UnaryOperator<Line> afterwards) {
     this.board = board;
     this.unknown = unknown;
+    this.afterwards = afterwards;
   }
 
   /** Where the search ended: the equations that are left, and how the unknown was isolated. */
@@ -61,13 +66,36 @@ final class Search {
 
   /** The best end that was found. */
   Found run(List<Line> relations) {
+    fewest = relations.size();
     push(new Found(relations, Optional.empty()));
-    int left = MOST_STATES;
+    Optional<Found> answer = explored(MOST_STATES);
+    while (answer.isEmpty() && numeric.isEmpty() && !smallest.isEmpty() && furtherFromSmallest()) {
+      answer = explored(MOST_AFTER_FIRST);
+    }
+    return answer.or(() -> numeric).or(() -> smallest).orElseThrow();
+  }
+
+  /** Goes on from the fewest equations only; whether there are fewer than when it last did so. */
+  private boolean furtherFromSmallest() {
+    Found from = smallest.orElseThrow();
+    if (from.live().size() >= fewest) {
+      return false;
+    }
+    fewest = from.live().size();
+    queue.clear();
+    seen.clear();
+    push(from);
+    return true;
+  }
+
+  /** An answer within so many states, if there is one. */
+  private Optional<Found> explored(int most) {
+    int left = most;
     while (!queue.isEmpty() && left > 0) {
       Found found = queue.remove().found();
       if (found.path().isPresent()) {
         if (found.kind() != Turn.Kind.STUCK && found.kind() != Turn.Kind.DROPPED) {
-          return found;
+          return Optional.of(found);
         }
         if (numeric.isEmpty() || numeric.get().kind() == Turn.Kind.DROPPED) {
           numeric = Optional.of(found);
@@ -78,7 +106,7 @@ final class Search {
         expand(found);
       }
     }
-    return numeric.or(() -> smallest).orElseThrow();
+    return Optional.empty();
   }
 
   /** The fewest equations that the search has come to, wherever it is. */
@@ -99,7 +127,8 @@ final class Search {
 
   private void push(Found found) {
     int size = found.needed().stream().mapToInt(line -> line.key().length()).sum();
-    queue.add(new State(found.effort() + BY_SIZE * size, order++, found));
+    int open = found.path().isPresent() ? 0 : found.live().size();
+    queue.add(new State(found.effort() + open + BY_SIZE * size, order++, found));
   }
 
   private void expand(Found found) {
@@ -125,7 +154,7 @@ final class Search {
       List<Line> useful = way.stream().filter(line -> !isEmpty(line)).toList();
       dependent |= useful.size() < way.size() || useful.isEmpty();
       if (!useful.isEmpty()) {
-        push(new Found(useful, Optional.empty()));
+        push(new Found(useful.stream().map(afterwards).toList(), Optional.empty()));
       }
     }
   }

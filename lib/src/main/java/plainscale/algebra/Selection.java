@@ -94,4 +94,25 @@ final class Selection {
     }
     return set;
   }
+
+  /**
+   * Those of the connected relations whose other unknowns can go: a name that stands in one
+   * relation only cannot be eliminated, and the relation is of no use.
+   */
+  BitSet entangled(String name) {
+    BitSet set = connected(name);
+    BitSet before = new BitSet();
+    while (!before.equals(set)) {
+      before = (BitSet) set.clone();
+      BitSet now = before;
+      now.stream().filter(i -> hasLonely(i, now, name)).forEach(set::clear);
+    }
+    return names(set).contains(name) ? set : new BitSet();
+  }
+
+  private boolean hasLonely(int relation, BitSet set, String name) {
+    return unknowns.get(relation).stream()
+        .filter(other -> !other.equals(name))
+        .anyMatch(other -> set.stream().filter(i -> unknowns.get(i).contains(other)).count() == 1);
+  }
 }

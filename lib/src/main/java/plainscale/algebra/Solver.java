@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import plainscale.notation.ProblemException;
 
 /**
@@ -28,6 +29,7 @@ public final class Solver {
   private final Board board;
   private final List<Line> lines;
   private final Selection selection;
+  private final Reduction reduction;
   private final List<Search> searches = new ArrayList<>();
 
   private Solver(List<Relation> relations, String unknown, Board board) {
@@ -35,7 +37,12 @@ public final class Solver {
     this.unknown = unknown;
     this.board = board;
     this.lines = relations.stream().map(Relation::equation).map(Solver::line).toList();
-    this.selection = new Selection(lines, name -> !board.known().isKnown(name));
+    this.selection = selection(lines);
+    this.reduction = new Reduction(board, unknown);
+  }
+
+  private Selection selection(List<Line> of) {
+    return new Selection(of, name -> !board.known().isKnown(name));
   }
 
   private static Line line(Equation equation) {
@@ -106,14 +113,21 @@ public final class Solver {
         .orElseGet(() -> bounded(relations, unknown, why));
   }
 
-  private Search search() {
-    Search search = new Search(board, unknown);
+  private Search search(UnaryOperator<Line> afterwards) {
+    Search search = new Search(board, unknown, afterwards);
     searches.add(search);
     return search;
   }
 
   private Derivation derive() {
-    List<BitSet> sets = selection.determining(unknown);
+    return best(selection.determining(unknown), lines)
+        .or(this::byCancelling)
+        .map(found -> new Telling(board, relations, lines, unknown).tell(found))
+        .orElseGet(this::free);
+  }
+
+  /** The best end of the smallest sets of these equations that have one. */
+  private Optional<Search.Found> best(List<BitSet> sets, List<Line> of) {
     Optional<Search.Found> best = Optional.empty();
     int size = 0;
     for (BitSet set : sets) {
@@ -121,8 +135,8 @@ public final class Solver {
         break;
       }
       size = set.cardinality();
-      Search search = search();
-      Search.Found found = search.run(set.stream().mapToObj(lines::get).toList());
+      Search search = search(UnaryOperator.identity());
+      Search.Found found = search.run(set.stream().mapToObj(of::get).toList());
       if (found.path().isEmpty() && search.isDependent()) {
         continue; // the equations say less than their number
       }
@@ -130,9 +144,7 @@ public final class Solver {
         best = Optional.of(found);
       }
     }
-    return best.or(this::byCancelling)
-        .map(found -> new Telling(board, relations, lines, unknown).tell(found))
-        .orElseGet(this::free);
+    return best;
   }
 
   private static boolean isAnswer(Search.Found found) {
@@ -146,13 +158,20 @@ public final class Solver {
         .thenComparing(Search.Found::steps);
   }
 
-  /** With more unknowns than relations, some may still cancel. */
+  /** With more unknowns than relations, some may still cancel: at once, or on the way. */
   private Optional<Search.Found> byCancelling() {
-    BitSet set = selection.connected(unknown);
+    List<Line> reduced = reduction.of(lines);
+    Selection left = selection(reduced);
+    return best(left.determining(unknown), reduced)
+        .filter(found -> found.kind() != Turn.Kind.DROPPED)
+        .or(() -> onTheWay(left.entangled(unknown), reduced));
+  }
+
+  private Optional<Search.Found> onTheWay(BitSet set, List<Line> reduced) {
     if (set.isEmpty() || set.cardinality() > MOST_CONNECTED) {
       return Optional.empty();
     }
-    Search.Found found = search().run(set.stream().mapToObj(lines::get).toList());
+    Search.Found found = search(reduction::of).run(set.stream().mapToObj(reduced::get).toList());
     return Optional.of(found).filter(Solver::isAnswer);
   }
 
@@ -161,7 +180,8 @@ public final class Solver {
     if (!selection.isComplete()) {
       return bounded(relations, unknown, "There are too many ways to choose among the relations.");
     }
-    Set<String> names = new TreeSet<>(selection.names(selection.connected(unknown)));
+    Selection left = selection(reduction.of(lines));
+    Set<String> names = new TreeSet<>(left.names(left.connected(unknown)));
     names.remove(unknown);
     names.removeIf(this::isDetermined);
     Outcome outcome =

@@ -38,7 +38,7 @@ final class StepCheck {
   /** With zero on a side any factor would do: what is checked then is that the root is kept. */
   private boolean hasZeroSides() {
     return (rule == Rule.MULTIPLY_BY || rule == Rule.DIVIDE_BY)
-        && NormalForm.of(after.right()).isZero();
+        && (NormalForm.of(after.right()).isZero() || NormalForm.of(after.left()).isZero());
   }
 
   private Optional<Boolean> holdsAt(Map<String, Double> values) {

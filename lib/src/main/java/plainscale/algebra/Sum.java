@@ -184,8 +184,8 @@ final class Sum {
     }
     Term inverse = content.power(BigFraction.MINUS_ONE);
     Sum rest = of(terms.stream().map(inverse::times).toList());
-    if (rest.isSingle()) {
-      return content.times(rest.terms.get(0));
+    if (rest.isZero() || rest.isSingle()) { // brackets may cancel only when they are opened
+      return content.times(rest.asTerm());
     }
     if (rest.terms.get(0).coefficient().doubleValue() < 0) {
       content = content.times(BigFraction.MINUS_ONE);

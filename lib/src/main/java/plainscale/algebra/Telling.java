@@ -3,17 +3,16 @@ package plainscale.algebra;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeSet;
 import plainscale.notation.Expr;
 
 /** Makes a derivation of what the search found, and lets nothing pass that a check refuses. */
 final class Telling {
-  /** How far relations that say the same may be apart when what is known was measured. */
-  private static final double MEASURED = 0.01;
-
   /** No one reads an equation of more characters on the way to nothing. */
   private static final int LONGEST = 600;
+
+  private static final String MISFIT =
+      "with the values given, what follows does not fit the relations.";
 
   private final Board board;
   private final List<Relation> relations;
@@ -95,7 +94,7 @@ final class Telling {
   private Derivation notReal(Isolation.Path path) {
     Numbering numbering = numbering(List.of(path.last()));
     int step = numbering.number(path.last());
-    String why = "No real number fits: " + path.end().why() + ".";
+    String why = "no real number fits: " + path.end().why() + ".";
     return new Derivation(
         unknown, relations, numbering.steps(), new Outcome.NoRealSolution(step, why));
   }
@@ -140,24 +139,13 @@ final class Telling {
         Term power = Term.of(new Atom.Symbol(unknown));
         Sum left = Replacement.in(line.left(), power, answer.right());
         Sum right = Replacement.in(line.right(), power, answer.right());
-        if (differ(left, right)) {
+        if (board.differ(left, right)) {
           Line.Note note = Line.Note.of("Substitute " + unknown + " from {1} in {0}.");
           return Optional.of(Line.by(Rule.SUBSTITUTE, List.of(line, answer), left, right, note));
         }
       }
     }
     return Optional.empty();
-  }
-
-  /** Whether sides are different numbers, or have values that are more than a hundredth apart. */
-  private boolean differ(Sum left, Sum right) {
-    OptionalDouble a = board.value(left);
-    OptionalDouble b = board.value(right);
-    if (a.isEmpty() || b.isEmpty()) {
-      return false;
-    }
-    double larger = Math.max(Math.abs(a.getAsDouble()), Math.abs(b.getAsDouble()));
-    return Math.abs(a.getAsDouble() - b.getAsDouble()) > MEASURED * larger;
   }
 
   private boolean hasValues() {
@@ -185,23 +173,43 @@ final class Telling {
   }
 
   private Expr answer(Candidate candidate) {
-    return board.writer().write(candidate.line().right());
+    Sum answer = candidate.line().right();
+    return (answer.isZero() ? zero() : Optional.<Expr>empty())
+        .orElseGet(() -> board.writer().write(answer));
+  }
+
+  /** Zero with its unit, where a relation says so. */
+  private Optional<Expr> zero() {
+    return relations.stream()
+        .map(Relation::equation)
+        .filter(e -> e.left() instanceof Expr.Name name && name.text().equals(unknown))
+        .map(Equation::right)
+        .filter(right -> NormalForm.of(right).isZero())
+        .findFirst();
   }
 
   /** Roots that are not real, do not fit or are not meant are told with the reason. */
   private Derivation judged(Derivation derivation, List<Candidate> candidates) {
     boolean angle = Angles.isAngle(lines, unknown);
     Choice.Result result = new Choice(board, derivation, candidates, angle).result();
-    if (!result.left().isEmpty()) {
-      return chosen(result.left(), result.all());
+    if (result.left().isEmpty()) {
+      return hasValues() ? notReal(derivation) : derivation;
     }
-    return hasValues() ? notReal(derivation) : derivation;
+    Derivation told = chosen(result.left(), result.all());
+    return isAnswerByZero(told) ? notReal(told) : told;
+  }
+
+  private boolean isAnswerByZero(Derivation told) {
+    return told.outcome() instanceof Outcome.Solved solved
+        && ZeroDivisor.isIn(solved.answer(), board.known());
   }
 
   private Derivation notReal(Derivation derivation) {
     int last = derivation.relations().size() + derivation.steps().size();
-    String why = "With the values given, what follows does not fit the relations.";
-    return new Derivation(
-        unknown, relations, derivation.steps(), new Outcome.NoRealSolution(last, why));
+    Outcome outcome =
+        ZeroDivisor.of(derivation, board.known())
+            .map(found -> new Outcome.NoRealSolution(found.step(), found.why()))
+            .orElseGet(() -> new Outcome.NoRealSolution(last, MISFIT));
+    return new Derivation(unknown, relations, derivation.steps(), outcome);
   }
 }

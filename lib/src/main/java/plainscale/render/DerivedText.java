@@ -59,7 +59,7 @@ final class DerivedText {
   List<String> rejected() {
     return !hidesResults() && derived.derivation().outcome() instanceof Outcome.Solved solved
         ? solved.rejected().stream()
-            .map(other -> "Not taken: " + Printer.print(other.root()) + ", " + other.why())
+            .map(other -> "Not taken: " + Printer.print(other.root()) + ", because " + other.why())
             .toList()
         : List.of();
   }

@@ -3,6 +3,7 @@ package plainscale.sheet;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -328,9 +329,13 @@ final class Derivations {
       return "There is no real solution: in step (%d) %s".formatted(none.step(), none.why());
     }
     if (outcome instanceof Outcome.Bounded bounded) {
-      return "I did not find “%s”: %s".formatted(unknown, bounded.why());
+      return "I did not find “%s”: %s".formatted(unknown, afterColon(bounded.why()));
     }
     return "I found no closed form for “%s”, and no root by numbers.".formatted(unknown);
+  }
+
+  private static String afterColon(String sentence) {
+    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
   }
 
   private static List<String> repairs(Derivation derivation) {

@@ -82,4 +82,32 @@ class NumericallyTest {
     assertTrue(
         roots.stream().anyMatch(root -> Math.abs(root - 5 * expected) < 1e-12), roots.toString());
   }
+
+  private static List<Double> known(String equation, String unknown) {
+    Known known = Systems.known(Map.of("L", 10.0, "w", 9.0));
+    return Numerically.solve(Systems.equation(equation), unknown, known).roots().stream()
+        .map(Numerically.Root::value)
+        .toList();
+  }
+
+  /** 2 q sinh(w/(2 q)) is beyond every number for small q. */
+  @Test
+  void whereASideIsTooLargeThereIsNoRoot() {
+    List<Double> roots = known("L = 2*q sinh(w/(2*q))", "q");
+    assertEquals(2, roots.size(), roots.toString());
+    assertEquals(10, 2 * roots.get(1) * Math.sinh(9 / (2 * roots.get(1))), 1e-9);
+  }
+
+  @Test
+  void anAngleLiesWithinOneTurn() {
+    List<Double> roots = known("1 = 2*sin(x) + 0.1*x", "x");
+    assertEquals(4, roots.size(), roots.toString());
+    assertTrue(roots.stream().allMatch(x -> Math.abs(x) <= 2 * Math.PI), roots.toString());
+  }
+
+  @Test
+  void aTimeInAnAngleIsNotBoundToATurn() {
+    List<Double> roots = known("0.1*t = 2 + sin(w t)", "t");
+    assertTrue(roots.stream().anyMatch(t -> t > 2 * Math.PI), roots.toString());
+  }
 }
