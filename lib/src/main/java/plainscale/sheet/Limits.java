@@ -14,6 +14,7 @@ import plainscale.notation.Statement;
 import plainscale.quantity.Decimals;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
+import plainscale.quantity.Uncertainty;
 import plainscale.units.Kinds;
 import plainscale.units.UnitOfMeasure;
 
@@ -121,8 +122,10 @@ final class Limits {
     return new Result.Varied(head, rows, showing.writing());
   }
 
+  /** A row is a step on the way, whose uncertainty would hide where the way goes. */
   private Shown shown(Quantity value, Statement.Value asked) {
-    return showing.shown(value, asked.format().to(figures(asked)), asked.value().span());
+    Quantity plain = value.because(Uncertainty.NONE);
+    return showing.shown(plain, asked.format().to(figures(asked)), asked.value().span());
   }
 
   private static int figures(Statement.Value asked) {
