@@ -90,7 +90,14 @@ final class Limits {
                 Kinds.of(now.kind()).withArticle(),
                 Kinds.of(goal.kind()).withArticle());
     Span place = limit.goal().map(Expr::span).orElse(limit.span());
-    return showing.problem(Problem.Kind.UNIT, sentence, place, List.of());
+    boolean number = goal.kind().isNumber();
+    String unit = now.displayUnit().text();
+    String written = showing.source().substring(place.start(), place.end());
+    List<String> repairs =
+        number && !unit.isEmpty()
+            ? List.of("to " + written + (unit.equals("°") ? "" : " ") + unit)
+            : List.of();
+    return showing.problem(Problem.Kind.UNIT, sentence, place, repairs);
   }
 
   private ProblemException noWay(Statement.Limit limit) {
