@@ -99,6 +99,13 @@ final class CasesParser {
           "At most " + MOST_CASES + " cases stand side by side.", token.span(), "take some away");
     }
     tokens.next();
+    if (tokens.peek().type() == Token.Type.NAME && tokens.peek(1).is("=")) {
+      String name = tokens.peek().text();
+      throw tokens.fault(
+          "Between the name of a case and what is otherwise in it stands a colon.",
+          tokens.peek().span(),
+          "\"%s\": %s = …".formatted(text, name));
+    }
     List<Change> changes = tokens.accept(":") ? changes() : List.of();
     return new Case(new Statement.Option(token.span(), text), changes);
   }

@@ -90,6 +90,16 @@ public enum Direction {
     };
   }
 
+  /** The angle half-way between two neighbours of up, down, left and right, in degrees. */
+  static Optional<Integer> between(Direction one, Direction other) {
+    int apart = Math.abs(one.degrees - other.degrees);
+    if (one.onSlope || other.onSlope || apart % 180 == 0) {
+      return Optional.empty();
+    }
+    int middle = (one.degrees + other.degrees) / 2;
+    return Optional.of(apart == 90 ? middle : middle + 180);
+  }
+
   /** The direction of that word. */
   static Optional<Direction> of(String word) {
     return Arrays.stream(values()).filter(direction -> direction.word().equals(word)).findFirst();

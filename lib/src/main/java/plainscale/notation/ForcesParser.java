@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plainscale.text.Near;
 
@@ -128,6 +129,8 @@ final class ForcesParser {
     do {
       acting.add(force(body));
     } while (tokens.accept(","));
+    refuseWithoutBy();
+    refuseSecondDirection(acting.get(acting.size() - 1));
     refuseWithoutComma("Between two forces stands a comma.");
     return List.copyOf(acting);
   }
@@ -140,15 +143,62 @@ final class ForcesParser {
           label.span().to(tokens.peek().span()),
           "pull " + label.text() + " " + tokens.peek().text());
     }
+    refuseSeveralWords(label);
     Expr size = new ExpressionParser(tokens, names, ENDS).sum();
-    Acting.Pointing pointing = pointing();
+    Acting.Pointing pointing = pointing(size);
     return new Acting(label.text(), size, pointing, agent(body));
   }
 
-  private Acting.Pointing pointing() {
+  /** {@code spring force 5 [N]}: words before a number that are no quantity. */
+  private void refuseSeveralWords(Statement.Option label) {
+    int more = 0;
+    while (tokens.peek(more).type() == Token.Type.NAME
+        && !names.isQuantity(Greek.normal(tokens.peek(more).text()))) {
+      more++;
+    }
+    if (more > 0 && tokens.peek(more).type() == Token.Type.NUMBER) {
+      throw severalWords(label.span().to(tokens.peek(more - 1).span()));
+    }
+  }
+
+  /** {@code down "Earth"}: the word before the agent is missing. */
+  private void refuseWithoutBy() {
+    Token next = tokens.peek();
+    Token after = tokens.peek(1);
+    boolean last = after.type() == Token.Type.END || after.is(",") || after.isWord("with");
+    if (next.type() == Token.Type.STRING && last) {
+      throw tokens.fault(
+          "What exerts the force stands after “by”.",
+          next.span(),
+          "by " + tokens.text(next.span()));
+    }
+  }
+
+  /** {@code left down}: between two directions there is an angle. */
+  private void refuseSecondDirection(Acting before) {
+    Token next = tokens.peek();
+    if (next.type() == Token.Type.NAME && ENDS.contains(next.text())) {
+      String angle =
+          Direction.of(next.text())
+              .flatMap(second -> between(before.pointing(), second))
+              .orElse("30°");
+      throw tokens.fault(
+          "A force has one direction; one between two words is an angle, anticlockwise from “right”.",
+          next.span(),
+          "along " + angle);
+    }
+  }
+
+  private static Optional<String> between(Acting.Pointing first, Direction second) {
+    return first instanceof Acting.Towards towards
+        ? Direction.between(towards.direction(), second).map(degrees -> degrees + "°")
+        : Optional.empty();
+  }
+
+  private Acting.Pointing pointing(Expr size) {
     Token token = tokens.peek();
     if (!ENDS.contains(token.text()) || token.type() != Token.Type.NAME) {
-      throw withoutDirection();
+      throw withoutDirection(size);
     }
     refuseQuantity(token);
     tokens.next();
@@ -174,14 +224,18 @@ final class ForcesParser {
   }
 
   /** A direction that is written in another way was read as the last factor of the size. */
-  private ProblemException withoutDirection() {
+  private ProblemException withoutDirection(Expr size) {
     String last = tokens.text(tokens.last());
     Token next = tokens.peek();
     boolean unknown = Character.isLetter(last.codePointAt(0)) && !names.isQuantity(last);
+    boolean after = size.span().start() < tokens.last().start();
     List<String> meant =
         Direction.meant(last)
-            .map(direction -> List.of(direction.word()))
+            .map(ForcesParser::others)
             .orElseGet(() -> Near.to(last, Direction.words(), 1));
+    if (unknown && meant.isEmpty() && after) {
+      meant = List.of("up", "down", "left", "right", "along 30°");
+    }
     if (unknown && !meant.isEmpty()) {
       return tokens.fault(
           Problem.Kind.SYNTAX, "I know no direction “" + last + "”.", tokens.last(), meant);
@@ -191,6 +245,13 @@ final class ForcesParser {
         next.type() == Token.Type.END ? next.span() : tokens.last().to(next.span()),
         "… down",
         "… along 30°");
+  }
+
+  /** The word that is meant, and the others, since the north may also be where a map has it. */
+  private static List<String> others(Direction meant) {
+    return Stream.concat(Stream.of(meant.word()), Stream.of("up", "down", "left", "right", "along 30°"))
+        .distinct()
+        .toList();
   }
 
   private @Nullable String agent(String body) {

@@ -2,6 +2,7 @@ package plainscale.notation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class LimitParser {
   private static final String EXAMPLE = "limit θ to 90° show T";
+
+  private static final Set<String> OTHER_WORDS = Set.of("inf", "Inf", "Infinity", "infinite", "oo");
 
   private final Tokens tokens;
   private final Names names;
@@ -40,7 +43,24 @@ final class LimitParser {
 
   /** As in a table, what follows the number is its unit. */
   private @Nullable Expr goal() {
+    refuseOtherInfinity();
     boolean infinite = tokens.acceptWord("infinity") || tokens.accept("∞");
     return infinite ? null : new ExpressionParser(tokens, Names.NONE).sum();
+  }
+
+  private void refuseOtherInfinity() {
+    boolean below = tokens.peek().is("-");
+    Token word = tokens.peek(below ? 1 : 0);
+    boolean infinite = word.is("∞") || word.isWord("infinity");
+    if (below && (infinite || OTHER_WORDS.contains(word.text()))) {
+      throw tokens.fault(
+          "A limit goes to a value, or to infinity as a name grows; for the other end let the opposite of the name grow.",
+          tokens.peek().span().to(word.span()),
+          "infinity");
+    }
+    if (OTHER_WORDS.contains(word.text())) {
+      throw tokens.fault(
+          "What grows without end goes to infinity.", word.span(), "infinity", "∞");
+    }
   }
 }

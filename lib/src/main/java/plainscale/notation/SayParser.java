@@ -9,6 +9,9 @@ import java.util.List;
  * format, {@code equation 5 of q} or {@code steps of q}. Doubled braces are braces.
  */
 final class SayParser {
+  private static final List<String> WORDS =
+      List.of("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
+
   private static final BigDecimal TOO_MANY = BigDecimal.valueOf(1_000_000);
 
   private final String source;
@@ -78,6 +81,10 @@ final class SayParser {
     if (first.isWord("equation") && numbered) {
       return equation(tokens);
     }
+    boolean word = first.isWord("equation") || first.isWord("equations");
+    if (word && !names.isQuantity(first.text()) && tokens.peek(1).type() != Token.Type.END) {
+      throw otherEquation(tokens, inside);
+    }
     return new StatementParser(source, inside, names).valuePart();
   }
 
@@ -102,6 +109,25 @@ final class SayParser {
     }
     tokens.next();
     return new Statement.EquationOf(number.span(), value, derived(tokens, "equation 5 of q"));
+  }
+
+  /** {@code equation (2) of v}, {@code equations 2 of v}, {@code equation two of v}. */
+  private static ProblemException otherEquation(Tokens tokens, Span inside) {
+    String number = "2";
+    String unknown = "q";
+    for (int i = 1; tokens.peek(i).type() != Token.Type.END; i++) {
+      Token token = tokens.peek(i);
+      int counted = WORDS.indexOf(token.text()) + 1;
+      if (token.type() == Token.Type.NUMBER || counted > 0) {
+        number = counted > 0 ? Integer.toString(counted) : token.text();
+      } else if (token.type() == Token.Type.NAME && !token.isWord("of")) {
+        unknown = token.text();
+      }
+    }
+    return tokens.fault(
+        "An equation of a derivation is named by its number and the unknown.",
+        inside,
+        "{equation %s of %s}".formatted(number, unknown));
   }
 
   private static Statement.Option derived(Tokens tokens, String example) {

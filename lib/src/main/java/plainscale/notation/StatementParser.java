@@ -1,9 +1,7 @@
 package plainscale.notation;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import plainscale.text.Near;
@@ -40,7 +38,7 @@ final class StatementParser {
           Map.entry("depends", StatementParser::depends),
           Map.entry("vary", StatementParser::vary),
           Map.entry("limit", p -> new LimitParser(p.tokens, p.names, p.units).limit(p.start)),
-          Map.entry("solve", StatementParser::solve),
+          Map.entry("solve", p -> new SolveParser(p.tokens, p.units).solve(p.start)),
           Map.entry("budget", StatementParser::budget),
           Map.entry("data", p -> p.data().table()),
           Map.entry("statistics", p -> p.data().statistics()),
@@ -116,10 +114,29 @@ final class StatementParser {
           tokens.peek().span(),
           "given " + name + " = …");
     }
+    refuseMultiple(name);
     MeasurementParser parser = new MeasurementParser(tokens, units);
     Measurement measurement = parser.measurement();
     parser.refuseFormula();
     return new Statement.Given(whole(), name, measurement, description());
+  }
+
+  /** {@code given v = 0.8 c} is computed from c, which is no unit. */
+  private void refuseMultiple(String name) {
+    Token number = tokens.peek();
+    Token of = tokens.peek(1);
+    boolean quantity =
+        number.type() == Token.Type.NUMBER
+            && of.type() == Token.Type.NAME
+            && names.isQuantity(Greek.normal(of.text()))
+            && !UnitReader.isUnit(of.text());
+    if (quantity) {
+      throw tokens.fault(
+          "A given is a measured number with its unit, and “%s” is a quantity; what is computed is defined without the word given."
+              .formatted(of.text()),
+          of.span(),
+          "%s = %s*%s".formatted(name, number.text(), of.text()));
+    }
   }
 
   private Statement definition() {
@@ -131,6 +148,11 @@ final class StatementParser {
   }
 
   private String newName(String example) {
+    return newName(tokens, example);
+  }
+
+  /** A name that a statement defines. */
+  static String newName(Tokens tokens, String example) {
     Token token = tokens.peek();
     if (token.type() != Token.Type.NAME || !Character.isLetter(token.text().codePointAt(0))) {
       throw tokens.unexpected("a name belongs here, as in: " + example);
@@ -245,70 +267,25 @@ final class StatementParser {
     }
     Expr left = new ExpressionParser(tokens, names).sum();
     if (!tokens.accept("=")) {
-      throw tokens.unexpected("a relation says that two sides are equal: “=” belongs here");
+      throw tokens.fault(
+          "A relation says that two sides are equal: here “=” and the other side are missing.",
+          tokens.peek().span(),
+          "relation %s: … = %s".formatted(name, tokens.text(left.span())));
     }
     Expr right = new ExpressionParser(tokens, names).sum();
+    refuseThirdSide(name, left, right);
     return new Statement.Relation(whole(), name, left, right, description());
   }
 
-  /** {@code solve a, b for q [format] [with "boxes" | "questions" | "answer"]}. */
-  private Statement solve() {
-    List<Statement.Option> relations = new ArrayList<>();
-    do {
-      Token token = tokens.peek();
-      if (token.type() != Token.Type.NAME || token.isWord("for")) {
-        throw tokens.unexpected("the name of a relation belongs here, as in: solve level for q");
-      }
-      relations.add(new Statement.Option(token.span(), Greek.normal(tokens.next().text())));
-    } while (tokens.accept(","));
-    if (!tokens.acceptWord("for")) {
-      throw tokens.unexpected("“for” and the unknown belong here");
-    }
-    String unknown = newName("solve level, upright for q");
-    Format format = format();
-    Statement.Telling telling = Statement.Telling.STEPS;
-    Statement.Option small = null;
-    List<Bound> bounds = new ArrayList<>();
-    while (tokens.acceptWord("with")) {
-      if (tokens.peek(1).is("<") || tokens.peek(1).is(">")) {
-        bounds.add(bound(unknown));
-      } else if (tokens.acceptWord("small")) {
-        small = tokens.name("solve level for q with small θ");
-      } else {
-        telling = telling();
-      }
-    }
-    return new Statement.Solve(
-        whole(), relations, unknown, format, telling, small, bounds, description());
-  }
-
-  /** {@code t < 1 s}: as in a given, what follows the number is its unit. */
-  private Bound bound(String unknown) {
-    Token first = tokens.peek();
-    if (!Greek.normal(first.text()).equals(unknown)) {
+  private void refuseThirdSide(String name, Expr left, Expr right) {
+    if (tokens.peek().is("=")) {
+      String one = tokens.text(left.span());
       throw tokens.fault(
-          "What chooses among the answers compares the unknown with a value.",
-          first.span(),
-          "with " + unknown + " < …");
+          "A relation has two sides; with a third it is two relations.",
+          tokens.peek().span(),
+          "relation %s: %s = %s".formatted(name, one, tokens.text(right.span())),
+          "relation %s_2: %s = …".formatted(name, one));
     }
-    tokens.next();
-    boolean above = tokens.next().is(">");
-    Expr value = new ExpressionParser(tokens, Names.NONE).sum();
-    return new Bound(first.span().to(tokens.last()), above, value);
-  }
-
-  private Statement.Telling telling() {
-    Token token = tokens.next();
-    return Arrays.stream(Statement.Telling.values())
-        .filter(t -> token.isWord(t.name().toLowerCase(Locale.ROOT)))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                tokens.fault(
-                    "A derivation is shown with steps, answer, boxes or questions.",
-                    token.span(),
-                    "with boxes",
-                    "with questions"));
   }
 
   private Statement whatIf() {

@@ -205,7 +205,7 @@ final class UnitReader {
         || token.type() == Token.Type.NUMBER;
   }
 
-  private static boolean isUnit(String text) {
+  static boolean isUnit(String text) {
     try {
       UnitParser.parse(text);
       return true;

@@ -3,6 +3,7 @@ package plainscale.render;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plainscale.magnitude.Writing;
 import plainscale.notation.Direction;
 import plainscale.notation.ForcesEdition;
@@ -94,6 +95,7 @@ final class ForcesText {
     diagram.forces().stream()
         .filter(BodyForces.Force::reversed)
         .forEach(force -> lines.add(reversed(force)));
+    lines.addAll(twice());
     return lines;
   }
 
@@ -121,7 +123,45 @@ final class ForcesText {
   }
 
   private String placed(BodyForces.Net net) {
-    return number(net.size()) + ", " + net.angle().map(a -> words(a, writing)).orElse("nowhere");
+    String towards =
+        net.onSlope()
+            .flatMap(ForcesText::alongSlope)
+            .or(() -> net.angle().map(a -> words(a, writing)))
+            .orElse("nowhere");
+    return number(net.size()) + ", " + towards;
+  }
+
+  /** “downhill”, if that or another word for slopes is where it points. */
+  private static Optional<String> alongSlope(BodyForces.OnSlope slope) {
+    double uphill = slope.uphill().value().doubleValue();
+    double away = slope.away().value().doubleValue();
+    double tilt = Math.toDegrees(Math.atan2(Math.abs(away), Math.abs(uphill)));
+    if (tilt < STRAIGHT) {
+      return Optional.of(uphill > 0 ? "uphill" : "downhill");
+    }
+    return RIGHT_ANGLE - tilt < STRAIGHT
+        ? Optional.of(away > 0 ? "away from the slope" : "into the slope")
+        : Optional.empty();
+  }
+
+  /** A force that stands there twice, which may be a slip. */
+  private List<String> twice() {
+    List<BodyForces.Force> forces = diagram.forces();
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < forces.size(); i++) {
+      BodyForces.Force force = forces.get(i);
+      if (forces.subList(0, i).stream().anyMatch(before -> isSame(before, force))) {
+        lines.add("“%s” stands here twice, and both count.".formatted(force.label()));
+      }
+    }
+    return lines;
+  }
+
+  private static boolean isSame(BodyForces.Force one, BodyForces.Force other) {
+    return one.label().equalsIgnoreCase(other.label())
+        && one.agent().equals(other.agent())
+        && one.size().value().compareTo(other.size().value()) == 0
+        && one.angle().value().compareTo(other.angle().value()) == 0;
   }
 
   private String reversed(BodyForces.Force force) {

@@ -25,6 +25,7 @@ final class PairsText {
         .filter(finding -> finding.kind() != Finding.Kind.NOT_DRAWN)
         .forEach(finding -> lines.add(text.sentence(finding)));
     lines.addAll(text.notDrawn(paired.findings()));
+    lines.addAll(paired.notes());
     return lines;
   }
 
@@ -39,8 +40,8 @@ final class PairsText {
           "%s: the third law says these are equal, but %s and %s stand here: one of them is wrong."
               .formatted(between(one, last), size(one.force()), size(last.force()));
       case NOT_OPPOSITE ->
-          "%s: the third law says these are opposite, but here one points %s and the other %s: one of them is wrong."
-              .formatted(between(one, last), towards(one.force()), towards(last.force()));
+          "%s: the third law says these are opposite, but here %s: one of them is wrong."
+              .formatted(between(one, last), pointing(one.force(), last.force()));
       case OTHER_NAME ->
           "%s and %s act between the same two bodies under different names; if they are action and reaction, give them one name."
               .formatted(named(one), named(last));
@@ -56,6 +57,14 @@ final class PairsText {
           "%s: nothing says what exerts it (by “…”), so its partner cannot be told."
               .formatted(named(one));
     };
+  }
+
+  private String pointing(BodyForces.Force one, BodyForces.Force other) {
+    String first = towards(one);
+    String second = towards(other);
+    return first.equals(second)
+        ? "both point " + first
+        : "one points %s and the other %s".formatted(first, second);
   }
 
   /** One sentence for all whose partners act on something that is not drawn. */

@@ -99,6 +99,9 @@ final class TableText {
   }
 
   private static String power(String name, Fraction exponent) {
+    if (exponent.compareTo(Fraction.ZERO) < 0) {
+      return "1/" + power(name, exponent.negate());
+    }
     if (exponent.equals(Fraction.ONE)) {
       return name;
     }

@@ -11,9 +11,13 @@ import java.util.Set;
 import plainscale.algebra.Equation;
 import plainscale.notation.Change;
 import plainscale.notation.Expr;
+import plainscale.notation.Printer;
 import plainscale.notation.Problem;
+import plainscale.notation.ProblemException;
+import plainscale.notation.Span;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
+import plainscale.units.Kind;
 import plainscale.units.Kinds;
 
 /** The sheet with some of its quantities or relations changed. */
@@ -116,6 +120,38 @@ final class Alternative {
    * these relations is asked for, the relations are solved for the given instead.
    */
   Quantity after(Expr expr) {
+    Quantity after = computed(expr);
+    refuseOtherKind(expr, after);
+    return after;
+  }
+
+  /** A changed relation may give other values, but a speed stays a speed. */
+  private void refuseOtherKind(Expr expr, Quantity after) {
+    Optional<Kind> before = relations.isEmpty() ? Optional.empty() : kindNow(expr);
+    if (before.isPresent() && !before.get().equals(after.kind())) {
+      String sentence =
+          "“%s” is %s; with the changed relation it would become %s."
+              .formatted(
+                  Printer.print(expr),
+                  Kinds.of(before.get()).withArticle(),
+                  Kinds.of(after.kind()).withArticle());
+      throw showing.problem(Problem.Kind.UNIT, sentence, changedRelation(), List.of());
+    }
+  }
+
+  private Optional<Kind> kindNow(Expr expr) {
+    try {
+      return Optional.of(showing.value(expr).kind());
+    } catch (ProblemException noValue) {
+      return Optional.empty();
+    }
+  }
+
+  private Span changedRelation() {
+    return relations.values().iterator().next().statement().span();
+  }
+
+  private Quantity computed(Expr expr) {
     if (expr instanceof Expr.Name name && !quantities.containsKey(name.text())) {
       Optional<Statement.Solve> turned = turned(name.text());
       if (turned.isPresent()) {

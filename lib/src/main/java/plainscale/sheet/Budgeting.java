@@ -187,8 +187,7 @@ final class Budgeting {
     double u = value.uncertainty().standard();
     double halved = u * Math.sqrt(1 - 0.75 * parts.get(0).share());
     String source = parts.get(0).source();
-    boolean constant =
-        !showing.names().isDefined(source) && showing.names().constants().has(source);
+    boolean constant = showing.isConstant(source);
     return new Account.Improvement(
         source, constant, Shown.doubt(u, unit), Shown.doubt(halved, unit));
   }

@@ -30,8 +30,11 @@ final class DeclaredBodies {
     return Bodies.in(showing.names().entries());
   }
 
-  /** The diagrams of the bodies that were asked for; without any, of all. */
-  List<BodyForces> asked(Statement.Pairs pairs) {
+  /**
+   * The diagrams of the bodies that were asked for; without any, of all that have one, with a note
+   * on each of the others.
+   */
+  List<BodyForces> asked(Statement.Pairs pairs, List<String> notes) {
     if (isEmpty()) {
       throw showing.problem(
           Problem.Kind.NAME,
@@ -40,10 +43,28 @@ final class DeclaredBodies {
           List.of("forces on \"ball\": weight m g_n down by \"Earth\", …"));
     }
     return pairs.bodies().isEmpty()
-        ? all(showing.wave(), pairs.span())
+        ? sound(pairs.span(), notes)
         : pairs.bodies().stream()
             .map(body -> diagram(entry(body), showing.wave(), body.span()))
             .toList();
+  }
+
+  private List<BodyForces> sound(Span span, List<String> notes) {
+    List<BodyForces> sound = new ArrayList<>();
+    for (Entry entry : entries()) {
+      try {
+        sound.add(forces(entry, showing.wave()));
+      } catch (ProblemException e) {
+        String sentence = e.problems().get(0).sentence();
+        notes.add("The forces on “%s” are left out: %s".formatted(body(entry), sentence));
+      }
+    }
+    boolean none = sound.isEmpty() || showing.wave().isOver();
+    return none ? all(showing.wave(), span) : sound;
+  }
+
+  private static BodyForces forces(Entry entry, Wave wave) {
+    return new Forces(wave, entry.source()).on((Statement.Forces) entry.statement());
   }
 
   private Entry entry(Statement.Option asked) {
@@ -71,7 +92,7 @@ final class DeclaredBodies {
   /** A mistake in another cell is told here, without that cell's line numbers. */
   private BodyForces diagram(Entry entry, Wave wave, Span span) {
     try {
-      return new Forces(wave, entry.source()).on((Statement.Forces) entry.statement());
+      return forces(entry, wave);
     } catch (ProblemException e) {
       Problem root = e.problems().get(0);
       if (entry.source().equals(showing.source())) {

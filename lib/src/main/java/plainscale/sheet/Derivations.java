@@ -76,8 +76,7 @@ final class Derivations {
   private Derivation derived(Statement.Solve solve, String source) {
     List<Relation> relations = relations(solve, source);
     Set<String> names = new TreeSet<>();
-    relations.forEach(r -> names.addAll(References.in(r.equation().left())));
-    relations.forEach(r -> names.addAll(References.in(r.equation().right())));
+    relations.forEach(r -> names.addAll(names(r.equation())));
     Known known = known(solve);
     names.removeIf(name -> !known.isKnown(name));
     KnownDerivations.Question question =
@@ -114,8 +113,23 @@ final class Derivations {
                       .formatted(relations.get(i).name(), equations.get(i).text());
               Span place = solve.relations().get(i).span();
               throw new ProblemException(
-                  new Problem(Problem.Kind.UNIT, sentence, source, place, List.of()));
+                  new Problem(
+                      Problem.Kind.UNIT, sentence, source, place, hidden(equations.get(i))));
             });
+  }
+
+  /** Letters of a relation that stand for constants, and may be meant otherwise. */
+  private List<String> hidden(Equation equation) {
+    return names(equation).stream()
+        .filter(name -> !entries.containsKey(name))
+        .flatMap(name -> wave.letter(name).stream())
+        .toList();
+  }
+
+  private static Set<String> names(Equation equation) {
+    Set<String> names = new TreeSet<>(References.in(equation.left()));
+    names.addAll(References.in(equation.right()));
+    return names;
   }
 
   private List<Relation> relations(Statement.Solve solve, String source) {
@@ -315,8 +329,13 @@ final class Derivations {
     String unknown = derivation.unknown();
     Outcome outcome = derivation.outcome();
     if (outcome instanceof Outcome.Free free) {
-      return "The relations are too few for “%s”: still free is %s."
-          .formatted(unknown, String.join(", ", free.names()));
+      return occurring(derivation).contains(unknown)
+          ? "The relations are too few for “%s”: still free %s %s."
+              .formatted(
+                  unknown,
+                  free.names().size() == 1 ? "is" : "are",
+                  String.join(", ", free.names()))
+          : "“%s” does not occur in %s.".formatted(unknown, named(derivation));
     }
     if (outcome instanceof Outcome.Contradiction contradiction) {
       return "The relations contradict each other: they lead to %s."
@@ -342,9 +361,22 @@ final class Derivations {
     if (derivation.outcome() instanceof Outcome.Bounded bounded) {
       return afterStop(derivation, bounded);
     }
+    if (!occurring(derivation).contains(derivation.unknown())) {
+      return List.of("what occurs there: " + String.join(", ", occurring(derivation)));
+    }
     return derivation.outcome() instanceof Outcome.Free free
         ? List.of("give " + free.names().get(0) + " a value, or add a relation that contains it")
         : List.of();
+  }
+
+  private static Set<String> occurring(Derivation derivation) {
+    Set<String> names = new TreeSet<>();
+    derivation.relations().forEach(relation -> names.addAll(names(relation.equation())));
+    return names;
+  }
+
+  private static String named(Derivation derivation) {
+    return derivation.relations().stream().map(Relation::name).collect(Collectors.joining(", "));
   }
 
   /** What makes the next search shorter. */

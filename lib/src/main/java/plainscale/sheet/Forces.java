@@ -82,6 +82,9 @@ final class Forces {
     if (size.kind().equals(MASS)) {
       repairs.add(acting.label() + " " + Printer.print(acting.size()) + " g_n");
     }
+    if (size.kind().isNumber()) {
+      repairs.add(acting.label() + " " + Printer.print(acting.size()) + " [N]");
+    }
     if (wave.has(acting.label())) {
       repairs.add("write what the force is called before its size: pull " + acting.label());
     }

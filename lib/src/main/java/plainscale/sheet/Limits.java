@@ -14,6 +14,7 @@ import plainscale.notation.Statement;
 import plainscale.quantity.Decimals;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
+import plainscale.quantity.Uncertainty;
 import plainscale.units.Kinds;
 import plainscale.units.UnitOfMeasure;
 
@@ -89,7 +90,14 @@ final class Limits {
                 Kinds.of(now.kind()).withArticle(),
                 Kinds.of(goal.kind()).withArticle());
     Span place = limit.goal().map(Expr::span).orElse(limit.span());
-    return showing.problem(Problem.Kind.UNIT, sentence, place, List.of());
+    boolean number = goal.kind().isNumber();
+    String unit = now.displayUnit().text();
+    String written = showing.source().substring(place.start(), place.end());
+    List<String> repairs =
+        number && !unit.isEmpty()
+            ? List.of("to " + written + (unit.equals("°") ? "" : " ") + unit)
+            : List.of();
+    return showing.problem(Problem.Kind.UNIT, sentence, place, repairs);
   }
 
   private ProblemException noWay(Statement.Limit limit) {
@@ -121,8 +129,10 @@ final class Limits {
     return new Result.Varied(head, rows, showing.writing());
   }
 
+  /** A row is a step on the way, whose uncertainty would hide where the way goes. */
   private Shown shown(Quantity value, Statement.Value asked) {
-    return showing.shown(value, asked.format().to(figures(asked)), asked.value().span());
+    Quantity plain = value.because(Uncertainty.NONE);
+    return showing.shown(plain, asked.format().to(figures(asked)), asked.value().span());
   }
 
   private static int figures(Statement.Value asked) {

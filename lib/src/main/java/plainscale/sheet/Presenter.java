@@ -1,5 +1,6 @@
 package plainscale.sheet;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -179,10 +180,11 @@ final class Presenter implements Statement.Visitor<Result> {
 
   @Override
   public Result pairs(Statement.Pairs pairs) {
-    List<BodyForces> bodies = new DeclaredBodies(showing).asked(pairs);
+    List<String> notes = new ArrayList<>();
+    List<BodyForces> bodies = new DeclaredBodies(showing).asked(pairs, notes);
     List<Finding> findings =
         ForcePairs.among(bodies).stream().sorted(Comparator.comparing(Finding::kind)).toList();
-    return new Result.Paired(bodies, findings, showing.writing());
+    return new Result.Paired(bodies, findings, notes, showing.writing());
   }
 
   @Override

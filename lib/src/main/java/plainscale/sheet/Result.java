@@ -243,13 +243,15 @@ public sealed interface Result
     }
   }
 
-  /** Which forces are action and reaction, and which are not. */
-  record Paired(List<BodyForces> bodies, List<Finding> findings, Writing writing)
+  /** Which forces are action and reaction, and which are not; {@code notes} on what is left out. */
+  record Paired(
+      List<BodyForces> bodies, List<Finding> findings, List<String> notes, Writing writing)
       implements Result {
     /** Keeps its own copies of the lists. */
     public Paired {
       bodies = List.copyOf(bodies);
       findings = List.copyOf(findings);
+      notes = List.copyOf(notes);
     }
 
     @Override

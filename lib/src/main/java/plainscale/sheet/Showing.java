@@ -152,6 +152,11 @@ record Showing(String source, Wave wave, SheetNames names, Settings settings) {
     return Kinds.of(value.kind()).unit();
   }
 
+  /** Whether a source of uncertainty is a constant of nature. */
+  boolean isConstant(String source) {
+    return !names.isDefined(source) && names.constants().has(source);
+  }
+
   ProblemException problem(Problem.Kind kind, String sentence, Span span, List<String> repairs) {
     return new ProblemException(new Problem(kind, sentence, source, span, repairs));
   }

@@ -15,11 +15,13 @@ import plainscale.algebra.Derivation;
 import plainscale.algebra.Numerically;
 import plainscale.algebra.Outcome;
 import plainscale.notation.Expr;
+import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Statement;
 import plainscale.quantity.Contribution;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
+import plainscale.units.Kinds;
 import plainscale.units.UnitOfMeasure;
 
 /** Derivations as results: the steps, and the number that comes of them. */
@@ -36,7 +38,7 @@ final class Solving {
     Expr.Name name = new Expr.Name(solve.span(), solve.unknown());
     Quantity value = showing.wave().value(name, showing.source()); // free, though all be spent
     Derivation derivation = derivation(solve);
-    Shown shown = showing.shown(value, solve.format(), solve.span());
+    Shown shown = shown(solve, derivation, value);
     boolean asked = solve.format().unit().isPresent();
     Shown prefixed = asked ? null : PrefixedForm.of(shown).orElse(null);
     Set<String> kelvins = showing.wave().derivations().takenAsKelvins(solve);
@@ -55,13 +57,48 @@ final class Solving {
         .together(solve, showing.source())
         .map(Solving::note)
         .ifPresent(remarks::add);
+    remarks.addAll(hiddenConstants(derivation, value));
     if (!kelvins.isEmpty()) {
       remarks.add(inKelvins(kelvins));
     }
     solve.small().ifPresent(angle -> remarks.add(error(solve, angle.text(), value)));
     Result.Evaluated number =
-        new Result.Evaluated(inserted, remarks, shown, prefixed, Contribution.of(value));
+        new Result.Evaluated(inserted, remarks, shown, prefixed, measured(value));
     return derived(solve, derivation, number);
+  }
+
+  /** A unit that cannot be may come of a letter that was meant otherwise. */
+  private Shown shown(Statement.Solve solve, Derivation derivation, Quantity value) {
+    try {
+      return showing.shown(value, solve.format(), solve.span());
+    } catch (ProblemException e) {
+      List<String> letters = letters(derivation);
+      Problem root = e.problems().get(0);
+      throw letters.isEmpty()
+          ? e
+          : showing.problem(root.kind(), root.sentence(), root.span(), letters);
+    }
+  }
+
+  private List<String> letters(Derivation derivation) {
+    return derivation.outcome() instanceof Outcome.Solved solved
+        ? References.in(solved.answer()).stream()
+            .flatMap(name -> showing.wave().letter(name).stream())
+            .toList()
+        : List.of();
+  }
+
+  /** A result of a kind that has no name may come of a letter that was meant otherwise. */
+  private List<String> hiddenConstants(Derivation derivation, Quantity value) {
+    return Kinds.isNamed(value.kind())
+        ? List.of()
+        : letters(derivation).stream().map(sentence -> sentence + ".").toList();
+  }
+
+  /** What makes it uncertain; nothing where only constants do, which no lesson improves. */
+  private List<Contribution> measured(Quantity value) {
+    List<Contribution> all = Contribution.of(value);
+    return all.stream().allMatch(c -> showing.isConstant(c.source())) ? List.of() : all;
   }
 
   private static String inKelvins(Set<String> names) {

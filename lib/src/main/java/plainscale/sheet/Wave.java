@@ -132,6 +132,18 @@ final class Wave implements Scope {
     return entry == null ? constants.has(name) : entry.isQuantity();
   }
 
+  /** What a single letter stands for, if it is a constant; it may be meant otherwise. */
+  Optional<String> letter(String name) {
+    return Optional.of(name)
+        .filter(text -> text.codePointCount(0, text.length()) == 1 && !entries.containsKey(text))
+        .flatMap(constants::find)
+        .filter(c -> !c.quantity().kind().isNumber()) // π is π
+        .map(
+            c ->
+                "%1$s is the %2$s here; if you mean a quantity of your own, define it or give it an index: %1$s_1"
+                    .formatted(name, c.meaning()));
+  }
+
   /** The values of the names in some equations, as far as they have any. */
   List<Quantity> inputs(List<Equation> equations) {
     return equations.stream()

@@ -42,6 +42,11 @@ public final class Kinds {
     return named != null ? named : inBaseUnits(kind);
   }
 
+  /** Whether the kind has a name of its own. */
+  public static boolean isNamed(Kind kind) {
+    return kind.angle() || TABLE.containsKey(kind);
+  }
+
   private static Named inBaseUnits(Kind kind) {
     UnitOfMeasure unit = BaseUnits.of(kind);
     if (!unit.kind().equals(kind)) {
