@@ -3,6 +3,7 @@ package plainscale.algebra;
 import java.time.Duration;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
@@ -17,7 +18,7 @@ public final class Budget {
   private static final int CLOCK_EVERY = 256;
 
   private final BooleanSupplier stopped;
-  private final long deadline;
+  private long deadline;
   private int left;
 
   /** A budget of that many steps and that time. */
@@ -45,6 +46,19 @@ public final class Budget {
   /** Whether nothing more may be spent. */
   public boolean isOver() {
     return left < 0 || isStopped() || System.nanoTime() > deadline;
+  }
+
+  /**
+   * Does something whose time does not count, since its size is bounded in another way; it can be
+   * stopped still.
+   */
+  public <T> T untimed(Supplier<T> work) {
+    long start = System.nanoTime();
+    try {
+      return work.get();
+    } finally {
+      deadline += System.nanoTime() - start;
+    }
   }
 
   /** Pays for one step at a place in a source. */

@@ -127,10 +127,13 @@ final class FittedText {
   }
 
   private String far() {
-    List<Integer> rows = goodness.far();
-    return rows.isEmpty()
-        ? "No point lies further from the curve than twice the residual standard deviation."
-        : "Further from the curve than twice the residual standard deviation: %s."
-            .formatted(DataWords.rows(rows).toLowerCase(Locale.ROOT));
+    DataResult.Left far = goodness.far();
+    if (far.count() == 0) {
+      return "No point lies further from the curve than twice the residual standard deviation.";
+    }
+    int more = far.count() - far.rows().size();
+    String rest = more == 0 ? "" : " and " + DataSections.whole(more, writing) + " more";
+    return "Further from the curve than twice the residual standard deviation: %s%s."
+        .formatted(DataWords.rows(far.rows()).toLowerCase(Locale.ROOT), rest);
   }
 }

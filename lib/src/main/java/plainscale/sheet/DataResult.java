@@ -95,7 +95,7 @@ public sealed interface DataResult extends Result {
     }
   }
 
-  /** Rows that do not count because a value is missing there: how many, and the first of them. */
+  /** Rows that are apart from the others: how many, and the first of them. */
   record Left(int count, List<Integer> rows) {
     /** Keeps its own copy of the rows. */
     public Left {
@@ -216,12 +216,7 @@ public sealed interface DataResult extends Result {
       Weighting weighting,
       Optional<Shown> deviation,
       OptionalDouble correlation,
-      List<Integer> far) {
-    /** Keeps its own copy of the rows. */
-    public Goodness {
-      far = List.copyOf(far);
-    }
-  }
+      Left far) {}
 
   /** A place of a curve with its standard uncertainty there, in the units of the axes. */
   record Step(double x, double y, double standard) {}

@@ -2,6 +2,7 @@ package plainscale.sheet;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -134,13 +135,13 @@ final class FitReport {
         fit.quality(), fit.weighting(), shown, correlation, far(fit, deviation));
   }
 
-  private static List<Integer> far(Fit fit, OptionalDouble deviation) {
+  private static DataResult.Left far(Fit fit, OptionalDouble deviation) {
     double limit = 2 * deviation.orElse(Double.POSITIVE_INFINITY);
-    return IntStream.range(0, fit.points().count())
-        .filter(i -> limit > 0 && Math.abs(fit.residual(i)) > limit)
-        .limit(MOST_ROWS)
-        .map(fit.points()::row)
-        .boxed()
-        .toList();
+    int[] rows =
+        IntStream.range(0, fit.points().count())
+            .filter(i -> limit > 0 && Math.abs(fit.residual(i)) > limit)
+            .map(fit.points()::row)
+            .toArray();
+    return new DataResult.Left(rows.length, Arrays.stream(rows).limit(MOST_ROWS).boxed().toList());
   }
 }

@@ -89,7 +89,20 @@ final class PlotReport {
     return showing.problem(Problem.Kind.VALUE, sentence, span, List.of("leave “with log …” away"));
   }
 
+  private void refuseColumns(DataStatement.Plot asked, DataStatement.Range range) {
+    String x = asked.x().text();
+    if (asked.y().value() instanceof Expr.Name y && values.has(y.text()) && values.has(x)) {
+      throw showing.problem(
+          Problem.Kind.VALUE,
+          "“%s” and “%s” are columns; their points go from the first to the last."
+              .formatted(y.text(), x),
+          range.from().span().to(range.to().span()),
+          List.of("plot %s against %s".formatted(y.text(), x)));
+    }
+  }
+
   private DataResult curve(DataStatement.Plot asked, DataStatement.Range range) {
+    refuseColumns(asked, range);
     Quantity from = showing.value(range.from());
     Quantity to = showing.value(range.to());
     @Nullable Cloud cloud = asked.points().map(this::cloud).orElse(null);

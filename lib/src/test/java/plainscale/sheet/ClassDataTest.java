@@ -241,6 +241,8 @@ class ClassDataTest {
         "fit line U against I as a|The curve “line” gives 2 values: slope and intercept.|a",
         "plot s against w with log y|A logarithmic axis has no zero and nothing below it; row 2 of “s” does not fit.|s against w",
         "plot one against y from 1 g to 2 s|Here is a value in s where one in g belongs.|2 s",
+        "plot U against I from 1 mA to 3 mA|“U” and “I” are columns; their points go from the first"
+            + " to the last.|1 mA to 3 mA",
         "plot one against y|“y” is no column of a table, so it needs to be said from where to where it goes.|y",
         "plot one against one from 1 s to 2 s with points U against I|The column “I” is in mA and the curve goes along s.|I",
         "plot one against one from 0 s to 2 s with log x|A logarithmic axis begins above zero.|0 s"

@@ -37,6 +37,7 @@ final class Guide {
 
   private final List<Example> examples = new ArrayList<>();
   private String heading = "";
+
   /** The files that the examples read lie beside the guide. */
   private Sheet sheet = sheet();
 
