@@ -249,7 +249,8 @@ final class ForcesParser {
 
   /** The word that is meant, and the others, since the north may also be where a map has it. */
   private static List<String> others(Direction meant) {
-    return Stream.concat(Stream.of(meant.word()), Stream.of("up", "down", "left", "right", "along 30°"))
+    return Stream.concat(
+            Stream.of(meant.word()), Stream.of("up", "down", "left", "right", "along 30°"))
         .distinct()
         .toList();
   }

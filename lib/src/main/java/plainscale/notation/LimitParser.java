@@ -59,8 +59,7 @@ final class LimitParser {
           "infinity");
     }
     if (OTHER_WORDS.contains(word.text())) {
-      throw tokens.fault(
-          "What grows without end goes to infinity.", word.span(), "infinity", "∞");
+      throw tokens.fault("What grows without end goes to infinity.", word.span(), "infinity", "∞");
     }
   }
 }

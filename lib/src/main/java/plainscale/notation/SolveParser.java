@@ -45,14 +45,7 @@ final class SolveParser {
     String description =
         tokens.peek().type() == Token.Type.STRING ? tokens.next().text().replace("\\\"", "\"") : "";
     return new Statement.Solve(
-        start.to(tokens.last()),
-        relations,
-        unknown,
-        format,
-        telling,
-        small,
-        bounds,
-        description);
+        start.to(tokens.last()), relations, unknown, format, telling, small, bounds, description);
   }
 
   /** Two relations without a comma, or the unknown without its word. */

@@ -191,8 +191,7 @@ public sealed interface Statement
 
     /** The same relations solved for another of their quantities. */
     public Solve turnedTo(String other) {
-      return new Solve(
-          span, relations, other, Format.USUAL, Telling.ANSWER, null, List.of(), "");
+      return new Solve(span, relations, other, Format.USUAL, Telling.ANSWER, null, List.of(), "");
     }
 
     @Override

@@ -174,8 +174,7 @@ final class Alternative {
         .map(entry -> (Statement.Solve) entry.statement())
         .filter(solve -> References.of(solve, entries).contains(name))
         .findFirst()
-        .map(
-solve -> solve.turnedTo(name));
+        .map(solve -> solve.turnedTo(name));
   }
 
   /** Whether an expression contains a change, directly or through definitions. */

@@ -236,8 +236,7 @@ final class Derivations {
     }
     if (!systems.containsKey(solve)) {
       SystemByNumbers numbers = new SystemByNumbers(wave, system.equations(), system.unknowns());
-      systems.put(
-          solve, numbers.found(known(solve)).map(found -> fitting(solve, source, found)));
+      systems.put(solve, numbers.found(known(solve)).map(found -> fitting(solve, source, found)));
     }
     return systems.getOrDefault(solve, Optional.empty());
   }
@@ -271,8 +270,7 @@ final class Derivations {
     try {
       return evaluated(answer, solve.span(), source);
     } catch (ProblemException e) {
-      Optional<Kind> kind =
-          NumbersNeeded.in(answer, wave) ? kind(solve, source) : Optional.empty();
+      Optional<Kind> kind = NumbersNeeded.in(answer, wave) ? kind(solve, source) : Optional.empty();
       if (kind.isEmpty()) {
         throw e;
       }
@@ -288,11 +286,11 @@ final class Derivations {
 
   /** The kind of the unknown, from the units of the relations. */
   private Optional<Kind> kind(Statement.Solve solve, String source) {
-    List<Equation> equations =
-        relations(solve, source).stream().map(Relation::equation).toList();
+    List<Equation> equations = relations(solve, source).stream().map(Relation::equation).toList();
     String unknown = solve.unknown();
     Optional<Kind> kind = Optional.ofNullable(kinds(equations, solve).kinds().get(unknown));
-    return kind.map(k -> k.isNumber() && NumericSystem.isAngle(equations, unknown) ? Kind.ANGLE : k);
+    return kind.map(
+        k -> k.isNumber() && NumericSystem.isAngle(equations, unknown) ? Kind.ANGLE : k);
   }
 
   private UnknownKinds.Found kinds(List<Equation> equations, Statement.Solve solve) {
@@ -332,9 +330,7 @@ final class Derivations {
       return occurring(derivation).contains(unknown)
           ? "The relations are too few for “%s”: still free %s %s."
               .formatted(
-                  unknown,
-                  free.names().size() == 1 ? "is" : "are",
-                  String.join(", ", free.names()))
+                  unknown, free.names().size() == 1 ? "is" : "are", String.join(", ", free.names()))
           : "“%s” does not occur in %s.".formatted(unknown, named(derivation));
     }
     if (outcome instanceof Outcome.Contradiction contradiction) {

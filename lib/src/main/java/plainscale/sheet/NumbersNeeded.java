@@ -54,8 +54,7 @@ final class NumbersNeeded extends Rewriting {
 
   @Override
   public Expr binary(Expr.Binary binary) {
-    found |=
-        binary.operator() == Expr.Operator.POWER && References.hasNames(binary.right());
+    found |= binary.operator() == Expr.Operator.POWER && References.hasNames(binary.right());
     return super.binary(binary);
   }
 }

@@ -27,8 +27,7 @@ import plainscale.units.Kinds;
  * Which of several answers is meant, by what the statement says of the unknown: {@code with t < 1
  * s}. {@code value} gives the value of an answer in the wave.
  */
-record RootChoice(
-    Wave wave, Statement.Solve solve, String source, Function<Expr, Quantity> value) {
+record RootChoice(Wave wave, Statement.Solve solve, String source, Function<Expr, Quantity> value) {
   private static final MathContext TWO_FIGURES = new MathContext(2);
   private static final MathContext FOUR_FIGURES = new MathContext(4);
 
@@ -41,7 +40,8 @@ record RootChoice(
     if (solve.bounds().isEmpty() || roots.isEmpty()) {
       return derivation;
     }
-    List<Root> left = roots.stream().filter(root -> root.value().filter(this::fits).isPresent()).toList();
+    List<Root> left =
+        roots.stream().filter(root -> root.value().filter(this::fits).isPresent()).toList();
     if (left.size() != 1) {
       throw undecided(roots, left.size());
     }
@@ -98,8 +98,7 @@ record RootChoice(
             .map(root -> new Outcome.Other(root.answer(), "since " + asked() + " is asked for."))
             .toList();
     List<Step> steps = new ArrayList<>(derivation.steps());
-    Equation answer =
-        new Equation(new Expr.Name(new Span(0, 0), solve.unknown()), taken.answer());
+    Equation answer = new Equation(new Expr.Name(new Span(0, 0), solve.unknown()), taken.answer());
     int from = from(derivation, answer);
     if (from < derivation.relations().size() + steps.size()) {
       String reason = "Of the roots the one with %s is taken.".formatted(asked());

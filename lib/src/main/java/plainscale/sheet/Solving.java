@@ -103,10 +103,10 @@ final class Solving {
 
   private static String inKelvins(Set<String> names) {
     return "A product needs absolute temperatures: the reading%s of %s in °C or °F %s put in as"
-        .formatted(
-            names.size() > 1 ? "s" : "",
-            String.join(", ", new TreeSet<>(names)),
-            names.size() > 1 ? "are" : "is")
+            .formatted(
+                names.size() > 1 ? "s" : "",
+                String.join(", ", new TreeSet<>(names)),
+                names.size() > 1 ? "are" : "is")
         + " kelvins.";
   }
 
