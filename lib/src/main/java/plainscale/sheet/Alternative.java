@@ -18,7 +18,6 @@ import plainscale.notation.Span;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
 import plainscale.units.Kind;
-import plainscale.units.Kinds;
 
 /** The sheet with some of its quantities or relations changed. */
 final class Alternative {
@@ -75,8 +74,8 @@ final class Alternative {
           "“%s” is %s; it cannot become %s."
               .formatted(
                   change.name().text(),
-                  Kinds.of(before.kind()).withArticle(),
-                  Kinds.of(after.kind()).withArticle());
+                  showing.words(before.kind(), change.value().span()),
+                  showing.words(after.kind(), change.value().span()));
       throw showing.problem(Problem.Kind.UNIT, sentence, change.value().span(), List.of());
     }
     return after;
@@ -133,8 +132,8 @@ final class Alternative {
           "“%s” is %s; with the changed relation it would become %s."
               .formatted(
                   Printer.print(expr),
-                  Kinds.of(before.get()).withArticle(),
-                  Kinds.of(after.kind()).withArticle());
+                  showing.words(before.get(), changedRelation()),
+                  showing.words(after.kind(), changedRelation()));
       throw showing.problem(Problem.Kind.UNIT, sentence, changedRelation(), List.of());
     }
   }

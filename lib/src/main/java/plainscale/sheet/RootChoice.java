@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import plainscale.algebra.Derivation;
 import plainscale.algebra.Equation;
+import plainscale.algebra.Evaluator;
 import plainscale.algebra.Outcome;
 import plainscale.algebra.Rule;
 import plainscale.algebra.Step;
@@ -64,7 +65,9 @@ record RootChoice(Wave wave, Statement.Solve solve, String source, Function<Expr
 
   private Optional<Quantity> find(Expr answer) {
     try {
-      return Optional.of(value.apply(answer));
+      Quantity found = value.apply(answer);
+      Evaluator.at(source, solve.span(), found::shown);
+      return Optional.of(found);
     } catch (ProblemException noValue) {
       return Optional.empty();
     }
@@ -81,14 +84,16 @@ record RootChoice(Wave wave, Statement.Solve solve, String source, Function<Expr
     if (!zero && !limit.kind().equals(root.kind())) {
       String sentence =
           "“%s” is %s; it cannot be compared with %s."
-              .formatted(
-                  solve.unknown(),
-                  Kinds.of(root.kind()).withArticle(),
-                  Kinds.of(limit.kind()).withArticle());
+              .formatted(solve.unknown(), words(root, bound), words(limit, bound));
       throw problem(Problem.Kind.UNIT, sentence, bound.value().span(), List.of());
     }
     int side = root.value().compareTo(limit.value());
     return bound.above() ? side > 0 : side < 0;
+  }
+
+  private String words(Quantity quantity, Bound bound) {
+    return Evaluator.at(
+        source, bound.value().span(), () -> Kinds.of(quantity.kind()).withArticle());
   }
 
   private Derivation ending(Derivation derivation, List<Root> roots, Root taken) {

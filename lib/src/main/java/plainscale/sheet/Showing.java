@@ -14,6 +14,7 @@ import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
+import plainscale.units.Kind;
 import plainscale.units.Kinds;
 import plainscale.units.UnitOfMeasure;
 
@@ -155,6 +156,11 @@ record Showing(String source, Wave wave, SheetNames names, Settings settings) {
   /** Whether a source of uncertainty is a constant of nature. */
   boolean isConstant(String source) {
     return !names.isDefined(source) && names.constants().has(source);
+  }
+
+  /** "a length"; a kind with broken exponents has no words, which is told at the place. */
+  String words(Kind kind, Span span) {
+    return Evaluator.at(source, span, () -> Kinds.of(kind).withArticle());
   }
 
   ProblemException problem(Problem.Kind kind, String sentence, Span span, List<String> repairs) {

@@ -15,7 +15,6 @@ import plainscale.notation.Span;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
-import plainscale.units.Kinds;
 
 /** How one quantity follows another: by a power, or in a table. */
 final class Variations {
@@ -117,8 +116,8 @@ final class Variations {
           "“%s” is %s; it cannot become %s."
               .formatted(
                   name.text(),
-                  Kinds.of(now.kind()).withArticle(),
-                  Kinds.of(value.kind()).withArticle());
+                  showing.words(now.kind(), expr.span()),
+                  showing.words(value.kind(), expr.span()));
       throw showing.problem(Problem.Kind.UNIT, sentence, expr.span(), List.of());
     }
     return value;

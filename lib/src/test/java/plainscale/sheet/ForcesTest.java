@@ -230,7 +230,7 @@ class ForcesTest {
         "forces on ball: push F along m        | m    | “along” takes an angle, and this is a mass. | along 30°",
         "forces on ball: weight m down         | m    | “weight” needs a force as its size; m is a mass. | weight m g_n",
         "forces on ball: push s up             | s    | “push” needs a force as its size; s is a length. | forces of this sheet: F",
-        "forces on ball: push 3 up             | 3    | “push” needs a force as its size; 3 is a plain number. | forces of this sheet: F",
+        "forces on ball: push 3 up             | 3    | “push” needs a force as its size; 3 is a plain number. | push 3 [N]",
         "forces on ball: push F up by          | ~~   | Here the line ends; what exerts the force belongs here, as in: by \"Earth\". |",
         "forces on ball: push F up by the wind | the wind | A name of several words stands in quotation marks. | \"the wind\"",
         "forces on ball: push F up by Ball    | Ball | A body exerts no force on itself; after “by” stands what pulls or pushes it. | by \"Earth\"",

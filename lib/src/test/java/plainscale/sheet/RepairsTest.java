@@ -73,6 +73,8 @@ class RepairsTest {
         "what if en: 1/2 k r^2 = M v show v | “v” is a speed; with the changed relation it would",
         "vary v from 1 to 5 by 1 show r | “v” is a speed; it cannot become a plain number.",
         "vary r from 1 m to 5 m by 1 N show v | “r” is a length; it cannot become a force.",
+        "what if r = sqrt(3 [m]) show v | This would have the root of a unit",
+        "what if en: k r = M v^4 show v | This would have the root of a unit",
         "vary w from 1 m to 5 m by 1 m show v | I do not know “w” in this sheet.",
       })
   void aChangeOfKindIsRefused(String line, String sentence) {

@@ -159,13 +159,13 @@ class SolvingTest {
       delimiter = '|',
       value = {
         "solve level, foo for q   | foo   | I know no relation “foo” in this sheet.",
-        "solve level for q        | solve level for q | The relations are too few for “q”: still free is T, d.",
+        "solve level for q        | solve level for q | The relations are too few for “q”: still free are T, d.",
         "solve level for          | ''    | a name belongs here, as in: solve level, upright for q",
-        "solve level q            | q     | “for” and the unknown belong here.",
+        "solve level q            | q     | Before the unknown stands “for”.",
         "solve for q              | for   | the name of a relation belongs here, as in: solve level for q.",
         "show level               | level | “level” has a mistake in another cell: “level” is a relation, not a quantity.",
         "relation odd = 3         | =     | After the name of a relation comes a colon.",
-        "relation odd: 3          | ''    | a relation says that two sides are equal: “=” belongs here.",
+        "relation odd: 3          | ''    | A relation says that two sides are equal: here “=” and the other side are missing.",
         "solve level for q with ink | ink | A derivation is shown with steps, answer, boxes or questions."
       })
   void whatCanNotBeSolvedIsTold(String cell, String place, String sentence) {

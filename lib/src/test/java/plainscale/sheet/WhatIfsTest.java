@@ -132,7 +132,7 @@ class WhatIfsTest {
         "depends w on x_9            | x_9   | I do not know “x_9” in this sheet.",
         "vary h from 1 m to 2 m      | ''    | Here the line ends; “show” and what is to be shown belong here.",
         "vary h from 2 m to 1 m by 1 m show t | vary h from 2 m to 1 m by 1 m show t | From row to row it must go towards the end, in at most 100 rows.",
-        "vary h from 1 m to 2 s show t | vary h from 1 m to 2 s show t | You are subtracting metres from seconds: a length and a time do not go together."
+        "vary h from 1 m to 2 s show t | 2 s | “h” is a length; it cannot become a time."
       })
   void whatIsWrongIsTold(String cell, String place, String sentence) {
     Problem problem = onlyProblem(sheet.run("cell", cell));
