@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plainscale.notation.Expr;
 
 /**
@@ -19,11 +21,17 @@ import plainscale.notation.Expr;
  */
 final class Completion {
   private static final int MOST_WAYS = 16;
+  private static final String NOT_ZERO = " ≠ 0";
+
+  /** Of more turns sines keep so few digits that anything would fit. */
+  private static final double ONE_TURN = 2 * Math.PI;
 
   private final String unknown;
   private final List<Equation> relations;
   private final List<Open> equations = new ArrayList<>();
   private final Set<String> names;
+  private final Set<String> angles;
+  private final Set<String> cancelled;
   private final List<String> known;
   private final Points points;
 
@@ -34,6 +42,8 @@ final class Completion {
     derivation.steps().forEach(step -> equations.add(Open.of(step.after())));
     Mentions mentions = Mentions.of(relations);
     this.names = mentions.names();
+    this.angles = mentions.angles();
+    this.cancelled = cancelled(derivation.steps());
     this.known = names.stream().filter(isKnown).filter(n -> !n.equals(unknown)).toList();
     this.points = new Points(names.size(), mentions.angles());
   }
@@ -145,6 +155,23 @@ final class Completion {
         .or(() -> possible.stream().findFirst());
   }
 
+  private boolean mayBeZero(String name) {
+    return !known.isEmpty() && !cancelled.contains(name);
+  }
+
+  /**
+   * The names of which steps say that they are not zero, because both sides are divided by them.
+   */
+  private static Set<String> cancelled(List<Step> steps) {
+    return steps.stream()
+        .filter(step -> step.rule() == Rule.DIVIDE_BY)
+        .flatMap(step -> step.condition().stream())
+        .flatMap(condition -> Stream.of(condition.split(", ")))
+        .filter(condition -> condition.endsWith(NOT_ZERO))
+        .map(condition -> condition.substring(0, condition.length() - NOT_ZERO.length()))
+        .collect(Collectors.toSet());
+  }
+
   /** Positive roots before negative ones. */
   private List<Double> roots(
       Equation equation, String name, Map<String, Double> values, boolean thorough) {
@@ -154,7 +181,8 @@ final class Completion {
     }
     return Numerically.solve(equation, name, values).roots().stream()
         .map(Numerically.Root::value)
-        .filter(root -> root != 0 || !known.isEmpty()) // a mass of zero would fit anything
+        .filter(root -> root != 0 || mayBeZero(name)) // a mass of zero would fit anything
+        .filter(root -> !thorough || !angles.contains(name) || Math.abs(root) <= ONE_TURN)
         .sorted(Comparator.comparing(root -> root <= 0))
         .toList();
   }

@@ -31,12 +31,15 @@ final class Isolation {
       return lines.get(lines.size() - 1);
     }
 
-    /** The answer with tangents for sines over cosines, and one for the sum of their squares. */
-    Path withTangent(Board board) {
+    /** The answer with tangents, one for squares of sine and cosine, and shorter where possible. */
+    Path tidied(Board board) {
       List<Line> all = new ArrayList<>(lines);
       for (String angle : isDone() ? last().right().names() : Set.<String>of()) {
         Identities.tangentInside(board, angle, all.get(all.size() - 1)).ifPresent(all::add);
         Identities.one(board, angle, all.get(all.size() - 1)).ifPresent(all::add);
+      }
+      if (isDone()) {
+        Tidying.of(board, all.get(all.size() - 1)).ifPresent(all::add);
       }
       return new Path(all, end, alternatives);
     }

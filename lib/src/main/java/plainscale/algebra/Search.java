@@ -11,7 +11,7 @@ import java.util.function.UnaryOperator;
 
 /**
  * The shortest way from equations to the unknown, as far as the moves go: states are tried in the
- * order of the number of lines that they need, with one more for each equation that is left.
+ * order of the number of lines that they need, with one more for each other equation that is left.
  */
 final class Search {
   private static final int MOST_STATES = 600;
@@ -127,7 +127,7 @@ final class Search {
 
   private void push(Found found) {
     int size = found.needed().stream().mapToInt(line -> line.key().length()).sum();
-    int open = found.path().isPresent() ? 0 : found.live().size();
+    int open = found.path().isPresent() ? 0 : found.live().size() - 1;
     queue.add(new State(found.effort() + open + BY_SIZE * size, order++, found));
   }
 
@@ -172,7 +172,7 @@ final class Search {
   }
 
   private void end(List<Line> live, Line line) {
-    Isolation.Path path = new Isolation(board, unknown).run(line).withTangent(board);
+    Isolation.Path path = new Isolation(board, unknown).run(line).tidied(board);
     push(new Found(live, Optional.of(path)));
   }
 

@@ -166,7 +166,9 @@ final class Sum {
   private Sum root(BigFraction exponent) {
     Term content = group().part(atom -> !(atom instanceof Atom.Group));
     Term atoms = content.part(atom -> Rationals.isWhole(content.exponent(atom).multiply(exponent)));
-    BigFraction number = Rationals.power(group().coefficient().abs(), exponent).coefficient();
+    BigFraction root = Rationals.power(group().coefficient().abs(), exponent).coefficient();
+    boolean exact = Rationals.power(root, exponent.reciprocal()).isNumber();
+    BigFraction number = exact ? root : BigFraction.ONE;
     Term outside = atoms.power(exponent).times(number);
     Term removed = atoms.times(Rationals.power(number, exponent.reciprocal()));
     Sum inside = Expansion.of(over(of(removed)));

@@ -121,7 +121,7 @@ final class Telling {
   private List<Candidate> candidates(Isolation.Path path) {
     List<Candidate> candidates = new ArrayList<>(List.of(new Candidate(path.last(), "", false)));
     for (Turn.Alternative other : path.alternatives()) {
-      Isolation.Path rest = new Isolation(board, unknown).run(other.line()).withTangent(board);
+      Isolation.Path rest = new Isolation(board, unknown).run(other.line()).tidied(board);
       if (rest.isDone()) {
         candidates.add(new Candidate(rest.last(), other.why(), other.onlyBySign()));
       }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -88,5 +89,42 @@ class CancellingTest {
   @Test
   void aZeroThatIsTheAnswerKeepsItsUnit() {
     assertEquals("0 [m/s]", answer(Systems.solve("v", KNOWN, "v = 0 [m/s]")));
+  }
+
+  /** Brackets cancel, and sums go over one denominator where that is shorter. */
+  @ParameterizedTest
+  @CsvSource({
+    "Q, Q = Q_h + Q_h*(T_c - T_h)/T_h, Q_h T_c/T_h",
+    "k, k = c (r_1 - r_2)/(r_1^2 - r_2^2), c/(r_1 + r_2)",
+    "k, k = c (a - b)/(a^3 - b^3), c/(a b + a^2 + b^2)",
+    "k, k = c (a - b)/(a^2 + b^2), c (a - b)/(a^2 + b^2)",
+    "k, k = a (c - b), a (c - b)"
+  })
+  void anAnswerIsMadeShorter(String unknown, String relation, String answer) {
+    Map<String, Double> known = new TreeMap<>();
+    Mentions.of(List.of(Systems.equation(relation)))
+        .names()
+        .forEach(name -> known.put(name, Double.NaN));
+    assertEquals(answer, answer(Systems.solve(unknown, known, relation)));
+  }
+
+  /** A bridge with a current through its middle: six linear relations. */
+  @Test
+  void aBridgeIsSolvedInClosedForm() {
+    Map<String, Double> known =
+        Map.of("R_1", 10.0, "R_2", 20.0, "R_3", 30.0, "R_4", 40.0, "R_5", 50.0, "U", 12.0);
+    Derivation derivation =
+        Systems.solve(
+            "I",
+            known,
+            "I = I_1 + I_2",
+            "I_1 = I_3 + I_5",
+            "I_4 = I_2 + I_5",
+            "R_1 I_1 + R_5 I_5 = R_2 I_2",
+            "R_3 I_3 = R_4 I_4 + R_5 I_5",
+            "U = R_1 I_1 + R_3 I_3");
+    Outcome.Solved solved = assertInstanceOf(Outcome.Solved.class, derivation.outcome());
+    double current = Approximate.of(solved.answer(), known).value();
+    assertEquals(0.5011764705882353, current, 1e-12); // by node potentials, in fractions
   }
 }
