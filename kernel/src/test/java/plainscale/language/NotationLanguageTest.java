@@ -180,7 +180,15 @@ class NotationLanguageTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"x = (1 + 2", "x =", "x = 3 *", "contrast 2 with", "given m =", "forces on ball:", "field pair:"})
+      strings = {
+        "x = (1 + 2",
+        "x =",
+        "x = 3 *",
+        "contrast 2 with",
+        "given m =",
+        "forces on ball:",
+        "field pair:"
+      })
   void anOpenBracketOrAnOperatorAtTheEndAsksForMore(String code) {
     assertEquals(
         new Completeness(Completeness.Status.INCOMPLETE, "  "), language.completeness(code));

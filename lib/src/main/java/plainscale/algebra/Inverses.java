@@ -94,7 +94,7 @@ final class Inverses {
     if (applied.function() == SIN && multiple.map(k -> k.doubleValue() > 1).orElse(false)) {
       String same = "sin(180° - %1$s) = sin(%1$s)".formatted(board.text(argument));
       Sum other = Angles.supplement(angle, multiple.orElseThrow());
-      String why = "since " + same + ", this larger angle fits too.";
+      String why = "the smaller angle is taken; this one fits too, since " + same + ".";
       return List.of(new Turn.Alternative(other(line, argument, other, same), why));
     }
     if (!isJoined(argument)) {

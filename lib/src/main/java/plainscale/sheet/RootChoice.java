@@ -100,7 +100,7 @@ record RootChoice(Wave wave, Statement.Solve solve, String source, Function<Expr
     List<Outcome.Other> others =
         roots.stream()
             .filter(root -> !root.equals(taken))
-            .map(root -> new Outcome.Other(root.answer(), "since " + asked() + " is asked for."))
+            .map(root -> new Outcome.Other(root.answer(), asked() + " is asked for."))
             .toList();
     List<Step> steps = new ArrayList<>(derivation.steps());
     Equation answer = new Equation(new Expr.Name(new Span(0, 0), solve.unknown()), taken.answer());

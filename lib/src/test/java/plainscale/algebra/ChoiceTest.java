@@ -80,7 +80,8 @@ class ChoiceTest {
     assertEquals("asin(x_r g_n/v^2)/2", answer(derivation));
     assertEquals(4, derivation.steps().size(), Systems.text(derivation));
     String other = "90° - asin(x_r g_n/v^2)/2";
-    String why = ": since sin(180° - 2*θ) = sin(2*θ), this larger angle fits too.";
+    String why =
+        ": the smaller angle is taken; this one fits too, since sin(180° - 2*θ) = sin(2*θ).";
     assertEquals(List.of(other + why), others(derivation));
     double larger = Approximate.of(solved(derivation).rejected().get(0).root(), known).value();
     assertEquals(5.0, 100 * Math.sin(2 * larger) / 9.81, 1e-12);

@@ -63,7 +63,7 @@ class RootChoiceTest {
     assertEquals("Of the roots the one with t > 2 s is taken.", last.reason());
     assertEquals("t = (sqrt(v_b^2 - 2*h_b g_n) + v_b)/g_n", last.after().text());
     String text = Renderers.text(results);
-    assertTrue(text.contains(", since t > 2 s is asked for."), text);
+    assertTrue(text.contains(", because t > 2 s is asked for."), text);
   }
 
   /** Thrown from 15 m above: a negative time is the root that is usually not taken. */
