@@ -27,13 +27,13 @@ final class Alternative {
   private final Map<String, Quantity> quantities = new LinkedHashMap<>();
   private final Map<String, Entry> relations = new LinkedHashMap<>();
   private final List<Result.Reworded> reworded = new ArrayList<>();
-  private final Wave wave;
+  private final OtherValues other;
 
   /** Changes that stand in the cell that is shown; their values are those of the sheet as it is. */
   Alternative(Showing showing, List<Change> changes) {
     this.showing = showing;
     changes.forEach(this::add);
-    this.wave = showing.wave().with(quantities, relations);
+    this.other = new OtherValues(showing, quantities, relations);
   }
 
   private void add(Change change) {
@@ -111,7 +111,7 @@ final class Alternative {
 
   /** All values after the change. */
   Wave wave() {
-    return wave;
+    return other.wave();
   }
 
   /**
@@ -119,7 +119,7 @@ final class Alternative {
    * these relations is asked for, the relations are solved for the given instead.
    */
   Quantity after(Expr expr) {
-    Quantity after = computed(expr);
+    Quantity after = other.of(expr);
     refuseOtherKind(expr, after);
     return after;
   }
@@ -150,38 +150,9 @@ final class Alternative {
     return relations.values().iterator().next().statement().span();
   }
 
-  private Quantity computed(Expr expr) {
-    if (expr instanceof Expr.Name name && !quantities.containsKey(name.text())) {
-      Optional<Statement.Solve> turned = turned(name.text());
-      if (turned.isPresent()) {
-        return wave.derivations().value(turned.get(), showing.source());
-      }
-    }
-    return wave.evaluate(expr, showing.source());
-  }
-
-  /** The statement that derives the given from the changed unknown, if that is what is asked. */
-  private Optional<Statement.Solve> turned(String name) {
-    Map<String, Entry> entries = showing.names().entries();
-    Entry asked = entries.get(name);
-    if (asked == null || !(asked.statement() instanceof Statement.Given)) {
-      return Optional.empty();
-    }
-    return quantities.keySet().stream()
-        .map(entries::get)
-        .filter(entry -> entry != null && entry.statement() instanceof Statement.Solve)
-        .map(entry -> (Statement.Solve) entry.statement())
-        .filter(solve -> References.of(solve, entries).contains(name))
-        .findFirst()
-        .map(solve -> solve.turnedTo(name));
-  }
-
   /** Whether an expression contains a change, directly or through definitions. */
   boolean hangsOn(Expr expr) {
-    Map<String, Entry> entries = showing.names().entries();
-    return References.in(expr).stream()
-        .flatMap(name -> References.ofName(name, entries).stream())
-        .anyMatch(name -> quantities.containsKey(name) || relations.containsKey(name));
+    return other.reach(expr);
   }
 
   /** What was asked for, else all that the sheet computes and nobody changes. */

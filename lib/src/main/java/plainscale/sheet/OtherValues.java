@@ -9,18 +9,30 @@ import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
 
 /**
- * A sheet in which some names have other values. If one of them is derived from relations, and a
+ * A sheet in which some names have other values, or relations say something else. If one of them is derived from relations, and a
  * given of these relations is asked for, the relations are solved for the given instead.
  */
 final class OtherValues {
   private final Showing showing;
   private final Map<String, Quantity> changed;
+  private final Map<String, Entry> relations;
   private final Wave wave;
 
   OtherValues(Showing showing, Map<String, Quantity> changed) {
+    this(showing, changed, Map.of());
+  }
+
+  /** With some of its relations changed, too. */
+  OtherValues(Showing showing, Map<String, Quantity> changed, Map<String, Entry> relations) {
     this.showing = showing;
     this.changed = changed;
-    this.wave = showing.wave().with(changed);
+    this.relations = relations;
+    this.wave = showing.wave().with(changed, relations);
+  }
+
+  /** All values after the change. */
+  Wave wave() {
+    return wave;
   }
 
   /** The value; empty where there is none. */
@@ -36,7 +48,7 @@ final class OtherValues {
   }
 
   Quantity of(Expr expr) {
-    if (expr instanceof Expr.Name name) {
+    if (expr instanceof Expr.Name name && !changed.containsKey(name.text())) {
       Optional<Statement.Solve> turned = turned(name.text());
       if (turned.isPresent()) {
         return wave.derivations().value(turned.get(), showing.source());
@@ -61,11 +73,11 @@ final class OtherValues {
         .map(solve -> solve.turnedTo(name));
   }
 
-  /** Whether a name that was changed stands in the expression or in what it hangs on. */
+  /** Whether what was changed stands in the expression or in what it hangs on. */
   boolean reach(Expr expr) {
     Map<String, Entry> entries = showing.names().entries();
     return References.in(expr).stream()
         .flatMap(name -> References.ofName(name, entries).stream())
-        .anyMatch(changed::containsKey);
+        .anyMatch(name -> changed.containsKey(name) || relations.containsKey(name));
   }
 }
