@@ -55,7 +55,7 @@ class StoppedTest {
     assertTrue(
         text.contains(
             "  Here the search was stopped. (1), (3), (5) and (6) are left, with I_1, I_2 and I_3"
-                + " still unknown.\nI did not find “I_5”: This cell takes too long; it was"
+                + " still unknown.\nI did not find “I_5”: this cell takes too long; it was"
                 + " stopped.\n"),
         text);
     assertFalse(text.contains("\n  I_5 ="), text);
