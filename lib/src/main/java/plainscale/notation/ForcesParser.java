@@ -12,7 +12,8 @@ import plainscale.text.Near;
  * What belongs to forces in a statement: bodies, and the forces on one of them.
  *
  * <pre>{@code
- * forces    := "on" body [ "slope" sum ] ":" force { "," force } [ "with" edition ]
+ * forces    := "on" body "mirrors" body [ "with" edition ]
+ *            | "on" body [ "slope" sum ] ":" force { "," force } [ "with" edition ]
  * edition   := "missing" | "directions" | "dot"
  * force     := label sum direction [ "by" body ]
  * direction := "up" | "down" | "left" | "right" | "along" sum
@@ -22,6 +23,7 @@ import plainscale.text.Near;
 final class ForcesParser {
   private static final String EXAMPLE = "forces on \"ball\": weight m g_n down by \"Earth\"";
   private static final String SLOPE = "slope";
+  private static final String MIRRORS = "mirrors";
   private static final Set<String> ENDS = Set.copyOf(Direction.words());
 
   private final Tokens tokens;
@@ -35,12 +37,26 @@ final class ForcesParser {
   /** What follows the word “forces”, which stands at {@code start}. */
   Statement.Forces forces(Span start) {
     Statement.Option body = on();
+    if (tokens.acceptWord(MIRRORS)) {
+      return image(start, body);
+    }
     Expr slope = slope();
     colon(body);
     List<Acting> acting = acting(body.text());
     refuseWithoutSlope(slope, acting, body);
     ForcesEdition edition = edition();
-    return new Statement.Forces(start.to(tokens.last()), body, slope, acting, edition);
+    return new Statement.Forces(start.to(tokens.last()), body, null, slope, acting, edition);
+  }
+
+  /** {@code mirrors "left ball"}: the forces on another body, left and right exchanged. */
+  private Statement.Forces image(Span start, Statement.Option body) {
+    Statement.Option other = body("the other body belongs here, as in: mirrors \"left ball\"");
+    if (other.text().equals(body.text())) {
+      throw tokens.fault("A body is no mirror image of itself.", other.span(), "\"left ball\"");
+    }
+    ForcesEdition edition = edition();
+    Span span = start.to(tokens.last());
+    return new Statement.Forces(span, body, other, null, List.of(), edition);
   }
 
   /** What follows the word “pairs”, which stands at {@code start}. */

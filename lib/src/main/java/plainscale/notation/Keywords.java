@@ -35,7 +35,7 @@ public final class Keywords {
           "in to with by roughly for if on from figures words full digits parts orders boxes counting length"
               + " sharing pages textbook codata short long milliard indian repeated ratio nearest"
               + " floor everyday spaced steps answer questions small trials seed rectangular triangular"
-              + " up down left right along missing uphill downhill away into slope directions dot infinity"
+              + " up down left right along missing uphill downhill away into slope mirrors directions dot infinity"
               + " equation of at charge mass line ring disc sphere shell plates radius gap across flat moving"
               + " vectors as against weights log points proportional power exponential");
 

@@ -224,11 +224,21 @@ public sealed interface Statement
 
   /** {@code forces on "ball": weight m g_n down by "Earth"}: what acts on a body. */
   record Forces(
-      Span span, Option body, @Nullable Expr slope, List<Acting> acting, ForcesEdition edition)
+      Span span,
+      Option body,
+      @Nullable Option mirrored,
+      @Nullable Expr slope,
+      List<Acting> acting,
+      ForcesEdition edition)
       implements Statement {
     /** Keeps its own copy of the forces. */
     public Forces {
       acting = List.copyOf(acting);
+    }
+
+    /** The body whose mirror image this one is; then it has no forces of its own. */
+    public Optional<Option> mirrors() {
+      return Optional.ofNullable(mirrored);
     }
 
     /** The angle of the slope on which the body stands, if that was said. */

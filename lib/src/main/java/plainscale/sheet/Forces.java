@@ -37,6 +37,29 @@ final class Forces {
 
   /** The force diagram of one body. */
   BodyForces on(Statement.Forces statement) {
+    return statement.mirrors().isPresent()
+        ? image(statement, statement.mirrors().get())
+        : written(statement);
+  }
+
+  private BodyForces image(Statement.Forces image, Statement.Option other) {
+    Entry entry = wave.entry(Bodies.key(other.text())).orElse(null);
+    if (entry == null || !(entry.statement() instanceof Statement.Forces original)) {
+      String sentence = "This sheet declares no forces on “%s”.".formatted(other.text());
+      List<String> repairs = List.of("forces on \"" + other.text() + "\": …");
+      throw new ProblemException(
+          new Problem(Problem.Kind.NAME, sentence, source, other.span(), repairs));
+    }
+    if (original.mirrors().isPresent()) {
+      String sentence = "“%s” is a mirror image itself.".formatted(other.text());
+      List<String> repairs = List.of("\"" + original.mirrors().get().text() + "\"");
+      throw new ProblemException(
+          new Problem(Problem.Kind.NAME, sentence, source, other.span(), repairs));
+    }
+    return new Forces(wave, entry.source()).written(Mirror.of(image, original));
+  }
+
+  private BodyForces written(Statement.Forces statement) {
     List<BodyForces.Force> forces = new ArrayList<>();
     List<Quantity> sizes = statement.acting().stream().map(this::size).toList();
     UnitOfMeasure unit = unit(sizes);

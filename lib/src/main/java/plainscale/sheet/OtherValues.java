@@ -9,8 +9,9 @@ import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
 
 /**
- * A sheet in which some names have other values, or relations say something else. If one of them is derived from relations, and a
- * given of these relations is asked for, the relations are solved for the given instead.
+ * A sheet in which some names have other values, or relations say something else. If one of them is
+ * derived from relations, and a given of these relations is asked for, the relations are solved for
+ * the given instead.
  */
 final class OtherValues {
   private final Showing showing;

@@ -157,7 +157,8 @@ final class References implements Statement.Visitor<Stream<String>> {
   @Override
   public Stream<String> forces(Statement.Forces forces) {
     return Stream.concat(
-        Stream.of(Bodies.key(forces.body().text())),
+        Stream.concat(Stream.of(forces.body()), forces.mirrors().stream())
+            .map(body -> Bodies.key(body.text())),
         Stream.concat(
             forces.onSlope().stream().flatMap(References::names),
             forces.acting().stream().flatMap(References::names)));

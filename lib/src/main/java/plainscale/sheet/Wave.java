@@ -126,6 +126,11 @@ final class Wave implements Scope {
     return derivations;
   }
 
+  /** What the sheet has under a name. */
+  Optional<Entry> entry(String name) {
+    return Optional.ofNullable(entries.get(name));
+  }
+
   /** Whether a name stands for a quantity here: one of the sheet, or a constant. */
   boolean has(String name) {
     Entry entry = entries.get(name);

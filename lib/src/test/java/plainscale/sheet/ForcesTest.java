@@ -259,4 +259,42 @@ class ForcesTest {
         "“left” is a direction in this line, and also a quantity of this sheet.", other.sentence());
     assertEquals("left", marked(other));
   }
+
+  @Test
+  void aMirrorImageHasLeftAndRightExchangedAndFollowsItsOriginal() {
+    String original =
+        "forces on \"left one\": push P_m left by \"right one\","
+            + " pull 2*P_m along 90° - α_m by hook";
+    run(sheet, "g", "given P_m = 3.0 N", "given α_m = 20.0°");
+    BodyForces left = first(run(sheet, "left", original));
+    BodyForces right = first(run(sheet, "right", "forces on \"right one\" mirrors \"left one\""));
+    for (int i = 0; i < 2; i++) {
+      double across = left.forces().get(i).across().value().doubleValue();
+      assertEquals(-across, right.forces().get(i).across().value().doubleValue(), 1e-12);
+      double up = left.forces().get(i).up().value().doubleValue();
+      assertEquals(up, right.forces().get(i).up().value().doubleValue(), 1e-12);
+    }
+    assertEquals("left one", right.forces().get(0).agent().orElseThrow());
+    Run changed = run(sheet, "g", "given P_m = 4.0 N", "given α_m = 20.0°");
+    assertTrue(updated(changed).contains("right"), changed::toString);
+  }
+
+  private static BodyForces first(Run run) {
+    return ((Result.Forces) run.results().get(0)).diagram();
+  }
+
+  @Test
+  void whatCannotBeMirroredIsTold() {
+    run(sheet, "a", "forces on cart: push 3 [N] left by wagon");
+    run(sheet, "b", "forces on wagon mirrors cart");
+    assertEquals(
+        "“wagon” is a mirror image itself.",
+        onlyProblem(sheet.run("c", "forces on third mirrors wagon")).sentence());
+    assertEquals(
+        "This sheet declares no forces on “train”.",
+        onlyProblem(sheet.run("d", "forces on fourth mirrors train")).sentence());
+    assertEquals(
+        "A body is no mirror image of itself.",
+        onlyProblem(sheet.run("e", "forces on fifth mirrors fifth")).sentence());
+  }
 }
