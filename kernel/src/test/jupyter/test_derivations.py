@@ -29,8 +29,9 @@ def rows(path):
 
 
 def python_text(text):
-    """The notation as Python: a space or a bracket multiplies, ^ is a power, ° is π/180."""
-    tokens = re.findall(r"\d+\.?\d*(?:e-?\d+)?|[^\W\d]\w*|\S", text)
+    """The notation as Python: a space or a bracket multiplies, ^ is a power, ° is π/180; SI units are 1."""
+    without_units = re.sub(r"\[[^\]]*\]", "", text)
+    tokens = re.findall(r"\d+\.?\d*(?:e-?\d+)?|[^\W\d]\w*|\S", without_units)
     parts, before = [], ""
     for token in tokens:
         operand_before = before == ")" or re.fullmatch(r"\w[\w.]*", before)

@@ -10,7 +10,7 @@ final class HeadedTable {
       "<td style=\"text-align:left;padding:0.1em 0.8em 0.1em 0%s\">%s</td>";
 
   /** A number and its unit stay on one line; longer texts may be broken. */
-  private static final int SHORT = 24;
+  private static final int SHORT = 18;
 
   private static final String WHOLE = ";white-space:nowrap";
 
