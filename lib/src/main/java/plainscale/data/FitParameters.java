@@ -1,6 +1,7 @@
 package plainscale.data;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import plainscale.units.UnitOfMeasure;
 
 /** Makes quantities of the numbers of a fit, with one set of sources for all its parameters. */
 final class FitParameters {
+  private static final MathContext WITHOUT_DUST = new MathContext(12);
   private final List<ParameterUnits.Counted> units;
   private final @Nullable Spread spread;
   private final List<Source> sources;
@@ -48,12 +50,18 @@ final class FitParameters {
     double factor = units.get(place).factor();
     double value = counted * factor + 0.0; // no −0
     Quantity quantity =
-        Quantity.estimated(new BigDecimal(value, Decimals.DIGITS), uncertainty(place), unit);
+        Quantity.estimated(new BigDecimal(value, digits(place)), uncertainty(place), unit);
     OptionalDouble standard =
         spread == null
             ? OptionalDouble.empty()
             : OptionalDouble.of(spread.standard(place) * Math.abs(factor));
     return new Parameter(symbol, value, standard, unit, quantity);
+  }
+
+  /** Where nothing says how uncertain it is, the dust of doubles is left out. */
+  private MathContext digits(int place) {
+    boolean certain = spread == null || spread.standard(place) == 0;
+    return certain ? WITHOUT_DUST : Decimals.DIGITS;
   }
 
   private Uncertainty uncertainty(int place) {

@@ -7,13 +7,15 @@ import org.apache.commons.math3.linear.RealVector;
 
 /** Computes the quality of a fit from its residuals. */
 final class FitQualities {
+  private static final double DUST = 1e-14;
+
   private FitQualities() {}
 
   static FitQuality of(Model model, Points points, Solution solution) {
     int freedom = points.count() - model.symbols().size();
     boolean zero = model == Model.PROPORTIONAL;
     RealVector residuals = solution.residuals();
-    double length = length(residuals);
+    double length = withoutDust(length(residuals), points);
     OptionalDouble deviation =
         freedom > 0 ? OptionalDouble.of(length / Math.sqrt(freedom)) : OptionalDouble.empty();
     RealVector standards = solution.standards();
@@ -28,6 +30,12 @@ final class FitQualities {
         rSquared(y, solution, zero),
         zero ? FitQuality.About.ZERO : FitQuality.About.MEAN,
         chi);
+  }
+
+  /** What is left of values by their last binary digits is no scatter. */
+  private static double withoutDust(double length, Points points) {
+    double largest = points.plainY().scale();
+    return length <= DUST * largest * Math.sqrt(points.count()) ? 0 : length;
   }
 
   private static OptionalDouble rSquared(Centred y, Solution solution, boolean aboutZero) {

@@ -37,6 +37,16 @@ class FitsTest {
     assertEquals(Math.sqrt(11), ofX.deviation().orElseThrow(), 1e-14);
   }
 
+  /** Doubles leave 10⁻¹⁷ of 1.2; that is no scatter of a measurement. */
+  @Test
+  void pointsOnALineLeaveNoDust() {
+    Fit fit = Fits.line(Tables.points("20.0 25.0 30.0", "1.0 1.2 1.4"));
+    assertEquals(0, fit.quality().deviation().orElseThrow());
+    assertEquals(
+        0, new BigDecimal("0.04").compareTo(fit.parameter("m").quantity().value()), fit::toString);
+    assertEquals(0, fit.parameter("m").quantity().uncertainty().standard());
+  }
+
   private static Points pearson() {
     double[] weightsX = {1000, 1000, 500, 800, 200, 80, 60, 20, 1.8, 1};
     double[] weightsY = {1, 1.8, 4, 8, 20, 20, 70, 70, 100, 500};
