@@ -111,6 +111,16 @@ def test_nothing_sticks_out_sideways(opened, width, medium):
 
 
 @pytest.mark.browser
+def test_on_a_desk_no_result_has_to_be_scrolled_sideways(opened):
+    browsers.resize(opened, 900, 1123)
+    hidden = opened.execute_script(
+        """return [...document.querySelectorAll('.worked')]
+          .filter(e => e.scrollWidth > e.clientWidth + 1).map(e => e.innerText.slice(0, 80))"""
+    )
+    assert hidden == []
+
+
+@pytest.mark.browser
 def test_every_picture_has_a_text(opened):
     silent = opened.execute_script(
         """return [...document.querySelectorAll('img, svg')]

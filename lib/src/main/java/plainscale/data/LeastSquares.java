@@ -35,9 +35,4 @@ record LeastSquares(RealVector solution, RealMatrix factor, RealVector residuals
       throw new DataException("These points do not determine the curve.");
     }
   }
-
-  /** The sum of the squared residuals. */
-  double sumOfSquares() {
-    return residuals.dotProduct(residuals);
-  }
 }

@@ -89,11 +89,6 @@ public final class Sample {
     return differences(values, mean);
   }
 
-  /** The values as doubles. */
-  public double[] toDoubles() {
-    return differences(values, BigDecimal.ZERO);
-  }
-
   /** The standard uncertainties of the values; complains of the first that is missing or zero. */
   double[] standards() {
     return standards(uncertainties, column, rows);

@@ -93,7 +93,7 @@ final class DescribedText {
             : "; ζ = %s, E_n = %s"
                 .formatted(
                     DataWords.number(beside.zeta().getAsDouble(), 2, writing),
-                    DataWords.number(beside.zeta().getAsDouble() / 2, 2, writing));
+                    DataWords.number(beside.normalizedError().orElseThrow(), 2, writing));
     lines.add(
         "The mean less the reference value (%s) is %s%s: %s."
             .formatted(reference, number(beside.difference()), scores, verdict));

@@ -7,7 +7,7 @@ import java.util.List;
 /** A table of texts as HTML, its first row as a head. */
 final class HeadedTable {
   private static final String CELL =
-      "<td style=\"text-align:left;padding:0.1em 0.8em 0.1em 0%s\">%s</td>";
+      "<td style=\"text-align:left;font-size:0.92em;padding:0.1em 0.7em 0.1em 0%s\">%s</td>";
 
   /** A number and its unit stay on one line; longer texts may be broken. */
   private static final int SHORT = 18;

@@ -132,12 +132,13 @@ public sealed interface DataResult extends Result {
   /** A weighted mean: with the stated uncertainties, with the scatter, and whether they agree. */
   record Weighted(Shown mean, Shown widened, OptionalDouble birge, OptionalDouble probability) {}
 
-  /** A column beside a reference value. */
+  /** A column beside a reference value, with the scores of {@link Agreement}. */
   record Beside(
       String name,
       Shown reference,
       Shown difference,
       OptionalDouble zeta,
+      OptionalDouble normalizedError,
       Agreement.Verdict verdict,
       Scores scores) {}
 

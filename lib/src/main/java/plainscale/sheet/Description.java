@@ -135,6 +135,7 @@ final class Description {
         reference.shown(),
         agreement.difference().shown(),
         agreement.zeta(),
+        agreement.normalizedError(),
         agreement.verdict(),
         scores(scores));
   }
