@@ -191,7 +191,7 @@ final class DataParser {
       }
     }
     refusePointsAlone(range, points);
-    Statement.Value value = new Statement.Value(y, format);
+    Part.Value value = new Part.Value(y, format);
     String title = title();
     return new DataStatement.Plot(whole(), value, x, range, points, logs, title);
   }

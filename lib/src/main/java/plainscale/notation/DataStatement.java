@@ -117,7 +117,7 @@ public sealed interface DataStatement extends Statement {
    */
   record Plot(
       Span span,
-      Value y,
+      Part.Value y,
       Option x,
       @Nullable Range range,
       @Nullable Pair pair,

@@ -33,10 +33,10 @@ final class LimitParser {
     if (!tokens.acceptWord("show")) {
       throw tokens.unexpected("“show” and what is to be shown belong here");
     }
-    List<Statement.Value> shown = new ArrayList<>();
+    List<Part.Value> shown = new ArrayList<>();
     do {
       Expr value = new ExpressionParser(tokens, names).sum();
-      shown.add(new Statement.Value(value, new FormatParser(tokens, units).format()));
+      shown.add(new Part.Value(value, new FormatParser(tokens, units).format()));
     } while (tokens.accept(","));
     return new Statement.Limit(start.to(tokens.last()), name, to, shown);
   }

@@ -23,8 +23,8 @@ final class SayParser {
   }
 
   /** The pieces between the quotation marks. */
-  List<Statement.Part> parts(Span quoted) {
-    List<Statement.Part> parts = new ArrayList<>();
+  List<Part> parts(Span quoted) {
+    List<Part> parts = new ArrayList<>();
     StringBuilder words = new StringBuilder();
     int at = quoted.start() + 1;
     while (at < quoted.end() - 1) {
@@ -47,9 +47,9 @@ final class SayParser {
     return parts;
   }
 
-  private static void addText(List<Statement.Part> parts, StringBuilder words) {
+  private static void addText(List<Part> parts, StringBuilder words) {
     if (words.length() > 0) {
-      parts.add(new Statement.Text(words.toString()));
+      parts.add(new Part.Text(words.toString()));
       words.setLength(0);
     }
   }
@@ -68,7 +68,7 @@ final class SayParser {
     return close;
   }
 
-  private Statement.Part live(Span inside) {
+  private Part live(Span inside) {
     Tokens tokens = new Tokens(source, inside.start(), inside.end());
     Token first = tokens.peek();
     if (first.isWord("figure") && tokens.peek(1).type() == Token.Type.NAME) {
@@ -88,18 +88,18 @@ final class SayParser {
     return new StatementParser(source, inside, names).valuePart();
   }
 
-  private static Statement.Part figure(Tokens tokens) {
+  private static Part figure(Tokens tokens) {
     tokens.next();
-    return new Statement.FigureOf(derived(tokens, "figure balls"));
+    return new Part.FigureOf(derived(tokens, "figure balls"));
   }
 
-  private static Statement.Part steps(Tokens tokens) {
+  private static Part steps(Tokens tokens) {
     tokens.next();
     tokens.next();
-    return new Statement.StepsOf(derived(tokens, "steps of q"));
+    return new Part.StepsOf(derived(tokens, "steps of q"));
   }
 
-  private static Statement.Part equation(Tokens tokens) {
+  private static Part equation(Tokens tokens) {
     tokens.next();
     Token number = tokens.next();
     boolean whole = number.number().whole();
@@ -108,7 +108,7 @@ final class SayParser {
       throw tokens.fault("Equations are numbered from 1, as in: {equation 5 of q}.", number.span());
     }
     tokens.next();
-    return new Statement.EquationOf(number.span(), value, derived(tokens, "equation 5 of q"));
+    return new Part.EquationOf(number.span(), value, derived(tokens, "equation 5 of q"));
   }
 
   /** {@code equation (2) of v}, {@code equations 2 of v}, {@code equation two of v}. */

@@ -215,7 +215,7 @@ public sealed interface Statement
   }
 
   /** {@code compare "now" with "twice": m = 2*m show q}: cases side by side. */
-  record Compare(Span span, List<Case> cases, List<Value> shown) implements Statement {
+  record Compare(Span span, List<Case> cases, List<Part.Value> shown) implements Statement {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.compare(this);
@@ -274,7 +274,8 @@ public sealed interface Statement
   }
 
   /** {@code vary d from 8 cm to 40 cm by 4 cm show q in nC}: a table of values. */
-  record Vary(Span span, Option name, Expr from, Expr to, @Nullable Expr step, List<Value> shown)
+  record Vary(
+      Span span, Option name, Expr from, Expr to, @Nullable Expr step, List<Part.Value> shown)
       implements Statement {
     /** Keeps its own copy of the list. */
     public Vary {
@@ -293,7 +294,8 @@ public sealed interface Statement
   }
 
   /** {@code limit θ to 90° show T}: what comes of a name ever nearer to a value, or ever larger. */
-  record Limit(Span span, Option name, @Nullable Expr to, List<Value> shown) implements Statement {
+  record Limit(Span span, Option name, @Nullable Expr to, List<Part.Value> shown)
+      implements Statement {
     /** Keeps its own copy of the list. */
     public Limit {
       shown = List.copyOf(shown);
@@ -382,24 +384,6 @@ public sealed interface Statement
       return visitor.unreadable(this);
     }
   }
-
-  /** A piece of a {@code say}. */
-  sealed interface Part {}
-
-  /** Words as they stand. */
-  record Text(String text) implements Part {}
-
-  /** A live value in braces. */
-  record Value(Expr value, Format format) implements Part {}
-
-  /** {@code equation 5 of q} in braces: a line of a derivation; {@code span}: its number. */
-  record EquationOf(Span span, int number, Option unknown) implements Part {}
-
-  /** {@code figure balls} in braces: the number of a picture. */
-  record FigureOf(Option figure) implements Part {}
-
-  /** {@code steps of q} in braces: how many steps a derivation has. */
-  record StepsOf(Option unknown) implements Part {}
 
   /** A word that chooses something, and where it stands. */
   record Option(Span span, String text) {}

@@ -300,7 +300,7 @@ final class StatementParser {
 
   private Statement compare() {
     List<Case> cases = new CasesParser(tokens, names).cases();
-    List<Statement.Value> shown = tokens.acceptWord("show") ? values() : List.of();
+    List<Part.Value> shown = tokens.acceptWord("show") ? values() : List.of();
     return new Statement.Compare(whole(), cases, shown);
   }
 
@@ -348,16 +348,16 @@ final class StatementParser {
     if (!tokens.acceptWord("show")) {
       throw tokens.unexpected("“show” and what is to be shown belong here");
     }
-    List<Statement.Value> shown = values();
+    List<Part.Value> shown = values();
     return new Statement.Vary(whole(), name, from, to, step, shown);
   }
 
   /** {@code q in nC, θ}. */
-  private List<Statement.Value> values() {
-    List<Statement.Value> values = new ArrayList<>();
+  private List<Part.Value> values() {
+    List<Part.Value> values = new ArrayList<>();
     do {
       Expr value = new ExpressionParser(tokens, names).sum();
-      values.add(new Statement.Value(value, format()));
+      values.add(new Part.Value(value, format()));
     } while (tokens.accept(","));
     return List.copyOf(values);
   }
@@ -395,13 +395,13 @@ final class StatementParser {
   }
 
   /** A value in braces. */
-  Statement.Part valuePart() {
+  Part valuePart() {
     Expr value = new ExpressionParser(tokens, names).sum();
     Format format = format();
     if (!tokens.atEnd()) {
       throw leftOver();
     }
-    return new Statement.Value(value, format);
+    return new Part.Value(value, format);
   }
 
   private Format format() {

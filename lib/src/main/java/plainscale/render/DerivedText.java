@@ -13,6 +13,7 @@ import plainscale.notation.Printer;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
 import plainscale.quantity.Contribution;
+import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 
 /** A derivation told line by line; the sentences are the same in every medium. */
@@ -114,7 +115,7 @@ final class DerivedText {
   }
 
   /** What stands before an equation that a sentence refers to. */
-  static String number(Result.Quoted quoted) {
+  static String number(Piece.Quoted quoted) {
     return quoted.number() == 0 ? "" : "(" + quoted.number() + ") ";
   }
 

@@ -7,6 +7,7 @@ import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Writing;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
+import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 
 /**
@@ -203,15 +204,15 @@ final class HtmlRenderer implements Result.Visitor<String> {
     return "<p class=\"ps-narrated\">" + text + "</p>" + remarks;
   }
 
-  private String piece(Result.Piece piece) {
-    if (piece instanceof Result.Words words) {
+  private String piece(Piece piece) {
+    if (piece instanceof Piece.Words words) {
       return medium.words().apply(words.text());
     }
-    if (piece instanceof Result.Quoted quoted) {
+    if (piece instanceof Piece.Quoted quoted) {
       FormulaWriter formula = new FormulaWriter(medium.markup(), quoted.writing().digits());
       return DerivedText.number(quoted) + math(formula.write(quoted.equation()));
     }
-    Result.Numeral number = ((Result.Live) piece).numeral();
+    Result.Numeral number = ((Piece.Live) piece).numeral();
     return switch (number.style()) {
       case NUMBER -> math(equation(number.writing()).value(number.shown()));
       case DIGITS ->

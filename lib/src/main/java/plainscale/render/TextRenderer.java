@@ -13,6 +13,7 @@ import plainscale.notation.Printer;
 import plainscale.picture.Symbol;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
+import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 import plainscale.units.UnitOfMeasure;
 
@@ -203,14 +204,14 @@ final class TextRenderer implements Result.Visitor<String> {
     return text + remarks;
   }
 
-  private static String piece(Result.Piece piece) {
-    if (piece instanceof Result.Live live) {
+  private static String piece(Piece piece) {
+    if (piece instanceof Piece.Live live) {
       return ValueText.of(live.numeral());
     }
-    if (piece instanceof Result.Quoted quoted) {
+    if (piece instanceof Piece.Quoted quoted) {
       return DerivedText.number(quoted) + DerivedText.raised(quoted.equation().text());
     }
-    return ((Result.Words) piece).text();
+    return ((Piece.Words) piece).text();
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import plainscale.magnitude.Spelling;
 import plainscale.notation.Format;
+import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 
 /** What stands below the digits of a number that is written out, the same in every medium. */
@@ -42,8 +43,8 @@ final class WrittenText {
   /** The remarks on numbers in a sentence that have no words as asked for. */
   static List<String> remarks(Result.Narrated narrated) {
     return narrated.pieces().stream()
-        .filter(Result.Live.class::isInstance)
-        .map(piece -> ((Result.Live) piece).numeral())
+        .filter(Piece.Live.class::isInstance)
+        .map(piece -> ((Piece.Live) piece).numeral())
         .filter(number -> inWords(number.style()))
         .map(ValueWords::of)
         .map(Spelling::remark)

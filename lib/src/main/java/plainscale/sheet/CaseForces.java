@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
+import plainscale.notation.Part;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
@@ -61,7 +62,7 @@ final class CaseForces {
         new Result.Label(Optional.of(named.label()), Optional.of(formula), diagram.body());
     return new CaseTable.Row(
         label,
-        Cases.shown(showing, sizes, new Statement.Value(formula, Format.USUAL)),
+        Cases.shown(showing, sizes, new Part.Value(formula, Format.USUAL)),
         Cases.why(formula, sizes, alternatives));
   }
 

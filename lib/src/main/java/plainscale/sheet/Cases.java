@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import plainscale.notation.Case;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
+import plainscale.notation.Part;
 import plainscale.notation.Printer;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Statement;
@@ -35,7 +36,7 @@ final class Cases {
 
   Result compared() {
     List<CaseTable.Row> rows = new ArrayList<>();
-    for (Statement.Value asked : asked()) {
+    for (Part.Value asked : asked()) {
       rows.add(row(asked));
     }
     CaseForces forces = new CaseForces(showing, compare, alternatives);
@@ -66,9 +67,9 @@ final class Cases {
   }
 
   /** First what is changed, then what was asked for, else all that the sheet computes. */
-  private List<Statement.Value> asked() {
-    Map<Expr, Statement.Value> asked = new LinkedHashMap<>();
-    for (Statement.Value value : compare.shown()) {
+  private List<Part.Value> asked() {
+    Map<Expr, Part.Value> asked = new LinkedHashMap<>();
+    for (Part.Value value : compare.shown()) {
       if (value.value() instanceof Expr.Name name) {
         asked.put(unplaced(name.text()), value);
       } else {
@@ -77,12 +78,11 @@ final class Cases {
     }
     if (compare.shown().isEmpty()) {
       Alternative.computed(showing, compare, changed)
-          .forEach(e -> asked.put(e, new Statement.Value(e, Format.USUAL)));
+          .forEach(e -> asked.put(e, new Part.Value(e, Format.USUAL)));
     }
-    List<Statement.Value> all = new ArrayList<>();
+    List<Part.Value> all = new ArrayList<>();
     for (String name : changed) {
-      Statement.Value usual =
-          new Statement.Value(new Expr.Name(compare.span(), name), Format.USUAL);
+      Part.Value usual = new Part.Value(new Expr.Name(compare.span(), name), Format.USUAL);
       all.add(Optional.ofNullable(asked.remove(unplaced(name))).orElse(usual));
     }
     all.addAll(asked.values());
@@ -93,7 +93,7 @@ final class Cases {
     return new Expr.Name(compare.span(), name);
   }
 
-  private CaseTable.Row row(Statement.Value asked) {
+  private CaseTable.Row row(Part.Value asked) {
     Expr expr = asked.value();
     showing.value(expr); // what has no value in the sheet itself is a mistake, not an empty place
     List<Optional<Quantity>> values = new ArrayList<>();
@@ -119,7 +119,7 @@ final class Cases {
 
   /** All in the unit of the first, or in the one that was asked for. */
   static List<Optional<Shown>> shown(
-      Showing showing, List<Optional<Quantity>> values, Statement.Value asked) {
+      Showing showing, List<Optional<Quantity>> values, Part.Value asked) {
     Format format = asked.format();
     Optional<Quantity> first = values.stream().flatMap(Optional::stream).findFirst();
     if (format.unit().isEmpty() && first.isPresent()) {

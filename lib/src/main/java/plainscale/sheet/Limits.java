@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plainscale.algebra.Evaluator;
 import plainscale.notation.Expr;
+import plainscale.notation.Part;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
@@ -120,7 +121,7 @@ final class Limits {
     for (int row = 0; row < ROWS; row++) {
       List<Optional<Shown>> cells = new ArrayList<>(List.of(Optional.of(approach.shown(row))));
       for (int i = 0; i < columns.size(); i++) {
-        Statement.Value shown = limit.shown().get(i);
+        Part.Value shown = limit.shown().get(i);
         NearPoint point = columns.get(i).get(row);
         cells.add(point.counts() ? point.quantity().map(q -> shown(q, shown)) : Optional.empty());
       }
@@ -130,17 +131,17 @@ final class Limits {
   }
 
   /** A row is a step on the way, whose uncertainty would hide where the way goes. */
-  private Shown shown(Quantity value, Statement.Value asked) {
+  private Shown shown(Quantity value, Part.Value asked) {
     Quantity plain = value.because(Uncertainty.NONE);
     return showing.shown(plain, asked.format().to(figures(asked)), asked.value().span());
   }
 
-  private static int figures(Statement.Value asked) {
+  private static int figures(Part.Value asked) {
     return asked.format().figures() > 0 ? asked.format().figures() : FIGURES;
   }
 
   private Ending ending(
-      Statement.Limit limit, Approach approach, Statement.Value asked, List<NearPoint> points) {
+      Statement.Limit limit, Approach approach, Part.Value asked, List<NearPoint> points) {
     List<NearPoint> good = good(points);
     int end = start(points) + good.size();
     Ending.Stop stop =
@@ -194,8 +195,7 @@ final class Limits {
     return stop == Ending.Stop.NO_VALUE && !quickly ? Trend.of(List.of()) : trend;
   }
 
-  private Trend.Kind kind(
-      Trend trend, Statement.Value asked, Statement.Limit limit, Approach approach) {
+  private Trend.Kind kind(Trend trend, Part.Value asked, Statement.Limit limit, Approach approach) {
     if (trend.kind() == Trend.Kind.LIMIT && trend.figures() < 1) {
       return Trend.Kind.UNCLEAR;
     }
@@ -218,7 +218,7 @@ final class Limits {
   }
 
   private @Nullable Shown number(
-      Trend.Kind kind, Trend trend, List<NearPoint> good, Statement.Value asked) {
+      Trend.Kind kind, Trend trend, List<NearPoint> good, Part.Value asked) {
     boolean adds = kind == Trend.Kind.SLOWLY;
     if (!adds && kind != Trend.Kind.LIMIT) {
       return null;

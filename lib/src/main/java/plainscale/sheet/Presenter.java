@@ -10,6 +10,7 @@ import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
 import plainscale.notation.Format;
+import plainscale.notation.Part;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
@@ -89,28 +90,28 @@ final class Presenter implements Statement.Visitor<Result> {
     return new Result.Narrated(say.parts().stream().map(this::piece).toList());
   }
 
-  private Result.Piece piece(Statement.Part part) {
+  private Piece piece(Part part) {
     Quotations quotations = new Quotations(showing);
-    if (part instanceof Statement.Text text) {
-      return new Result.Words(text.text());
+    if (part instanceof Part.Text text) {
+      return new Piece.Words(text.text());
     }
-    if (part instanceof Statement.EquationOf equation) {
+    if (part instanceof Part.EquationOf equation) {
       return quotations.equation(equation);
     }
-    if (part instanceof Statement.FigureOf figure) {
+    if (part instanceof Part.FigureOf figure) {
       int number = Figures.number(figure.figure(), showing);
-      return new Result.Words(showing.writing().phrases().say("figure", number));
+      return new Piece.Words(showing.writing().phrases().say("figure", number));
     }
-    if (part instanceof Statement.StepsOf steps) {
+    if (part instanceof Part.StepsOf steps) {
       return quotations.steps(steps);
     }
-    Statement.Value value = (Statement.Value) part;
+    Part.Value value = (Part.Value) part;
     return quotations.relation(value).orElseGet(() -> live(value));
   }
 
-  private Result.Live live(Statement.Value part) {
+  private Piece.Live live(Part.Value part) {
     Quantity value = showing.value(part.value());
-    return new Result.Live(showing.number(value, part.format(), part.value().span()));
+    return new Piece.Live(showing.number(value, part.format(), part.value().span()));
   }
 
   @Override

@@ -6,6 +6,7 @@ import plainscale.algebra.Derivation;
 import plainscale.algebra.Equation;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
+import plainscale.notation.Part;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Statement;
@@ -19,7 +20,7 @@ final class Quotations {
   }
 
   /** The relation, if the value in braces is the name of one. */
-  Optional<Result.Piece> relation(Statement.Value part) {
+  Optional<Piece> relation(Part.Value part) {
     if (!(part.value() instanceof Expr.Name name)) {
       return Optional.empty();
     }
@@ -33,10 +34,10 @@ final class Quotations {
       throw showing.problem(Problem.Kind.UNIT, sentence, name.span(), repairs);
     }
     Equation equation = new Equation(relation.left(), relation.right());
-    return Optional.of(new Result.Quoted(0, equation, showing.writing()));
+    return Optional.of(new Piece.Quoted(0, equation, showing.writing()));
   }
 
-  Result.Piece equation(Statement.EquationOf part) {
+  Piece equation(Part.EquationOf part) {
     Derivation derivation = derivation(part.unknown());
     int last = last(derivation);
     if (part.number() > last) {
@@ -47,15 +48,15 @@ final class Quotations {
       throw showing.problem(Problem.Kind.VALUE, sentence, part.span(), List.of());
     }
     Equation equation = derivation.equation(part.number());
-    return new Result.Quoted(part.number(), equation, showing.writing());
+    return new Piece.Quoted(part.number(), equation, showing.writing());
   }
 
   private static int last(Derivation derivation) {
     return derivation.relations().size() + derivation.steps().size();
   }
 
-  Result.Piece steps(Statement.StepsOf part) {
-    return new Result.Words(Integer.toString(derivation(part.unknown()).steps().size()));
+  Piece steps(Part.StepsOf part) {
+    return new Piece.Words(Integer.toString(derivation(part.unknown()).steps().size()));
   }
 
   private Derivation derivation(Statement.Option unknown) {

@@ -11,6 +11,7 @@ import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
+import plainscale.notation.Part;
 import plainscale.notation.Statement;
 
 /** The names that a statement's value hangs on, directly or through the definitions of others. */
@@ -93,17 +94,17 @@ final class References implements Statement.Visitor<Stream<String>> {
     return say.parts().stream().flatMap(References::names);
   }
 
-  private static Stream<String> names(Statement.Part part) {
-    if (part instanceof Statement.EquationOf equation) {
+  private static Stream<String> names(Part part) {
+    if (part instanceof Part.EquationOf equation) {
       return Stream.of(equation.unknown().text());
     }
-    if (part instanceof Statement.StepsOf steps) {
+    if (part instanceof Part.StepsOf steps) {
       return Stream.of(steps.unknown().text());
     }
-    if (part instanceof Statement.FigureOf figure) {
+    if (part instanceof Part.FigureOf figure) {
       return Stream.of(Figures.key(figure.figure()));
     }
-    return part instanceof Statement.Value value ? names(value.value()) : Stream.empty();
+    return part instanceof Part.Value value ? names(value.value()) : Stream.empty();
   }
 
   @Override
@@ -194,14 +195,14 @@ final class References implements Statement.Visitor<Stream<String>> {
   public Stream<String> vary(Statement.Vary vary) {
     Stream<Expr> values =
         Stream.concat(
-            Stream.of(vary.from(), vary.to()), vary.shown().stream().map(Statement.Value::value));
+            Stream.of(vary.from(), vary.to()), vary.shown().stream().map(Part.Value::value));
     return Stream.concat(Stream.of(vary.name().text()), values.flatMap(References::names));
   }
 
   @Override
   public Stream<String> limit(Statement.Limit limit) {
     Stream<Expr> values =
-        Stream.concat(limit.goal().stream(), limit.shown().stream().map(Statement.Value::value));
+        Stream.concat(limit.goal().stream(), limit.shown().stream().map(Part.Value::value));
     return Stream.concat(Stream.of(limit.name().text()), values.flatMap(References::names));
   }
 

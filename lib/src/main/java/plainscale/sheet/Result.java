@@ -415,18 +415,6 @@ public sealed interface Result
     }
   }
 
-  /** A piece of a narrated text. */
-  sealed interface Piece {}
-
-  /** Words as they stand. */
-  record Words(String text) implements Piece {}
-
-  /** A relation, or, with its number, a line of a derivation. */
-  record Quoted(int number, Equation equation, Writing writing) implements Piece {}
-
-  /** A live value in the form asked for. */
-  record Live(Numeral numeral) implements Piece {}
-
   /**
    * A number in a form: rounded to the figures that it keeps, unrounded for a form that rounds by
    * itself, whether it is exact, {@code figures} if so many were asked for (else 0).

@@ -10,6 +10,7 @@ import org.apache.commons.math3.fraction.Fraction;
 import plainscale.algebra.Evaluator;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
+import plainscale.notation.Part;
 import plainscale.notation.Problem;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
@@ -160,7 +161,7 @@ final class Variations {
     List<Optional<Shown>> row = new ArrayList<>();
     row.add(Optional.of(exactly(value, from)));
     OtherValues other = new OtherValues(showing, Map.of(vary.name().text(), value));
-    for (Statement.Value shown : vary.shown()) {
+    for (Part.Value shown : vary.shown()) {
       Format format = shown.format().figures() > 0 ? shown.format() : shown.format().to(FIGURES);
       Span span = shown.value().span();
       row.add(other.find(shown.value()).map(result -> showing.shown(result, format, span)));

@@ -23,18 +23,18 @@ class QuotationsTest {
     run(sheet, "solution", "solve fall for t");
   }
 
-  private List<Result.Piece> pieces(String text) {
+  private List<Piece> pieces(String text) {
     Run run = run(sheet, "sentence", "say \"" + text + "\"");
     return ((Result.Narrated) run.results().get(0)).pieces();
   }
 
-  private Result.Quoted quoted(String text) {
-    return (Result.Quoted) pieces(text).get(0);
+  private Piece.Quoted quoted(String text) {
+    return (Piece.Quoted) pieces(text).get(0);
   }
 
   @Test
   void aRelationIsWrittenByItsName() {
-    Result.Quoted relation = quoted("{fall} holds.");
+    Piece.Quoted relation = quoted("{fall} holds.");
     assertEquals("h = (1/2) g_n t^2", relation.equation().text());
     assertEquals(0, relation.number());
   }
@@ -42,10 +42,10 @@ class QuotationsTest {
   @Test
   void aLineOfADerivationIsWrittenByItsNumber() {
     assertEquals("h = (1/2) g_n t^2", quoted("{equation 1 of t}").equation().text());
-    Result.Quoted last = quoted("{equation 3 of t}");
+    Piece.Quoted last = quoted("{equation 3 of t}");
     assertEquals("t = sqrt(2*h/g_n)", last.equation().text());
     assertEquals(3, last.number());
-    assertEquals(new Result.Words("2"), pieces("{steps of t}").get(0));
+    assertEquals(new Piece.Words("2"), pieces("{steps of t}").get(0));
   }
 
   @Test
@@ -64,7 +64,7 @@ class QuotationsTest {
     Run run = run(sheet, "sentence", "say \"{equation} {steps} {equation*3}\"");
     long live =
         ((Result.Narrated) run.results().get(0))
-            .pieces().stream().filter(Result.Live.class::isInstance).count();
+            .pieces().stream().filter(Piece.Live.class::isInstance).count();
     assertEquals(3, live);
   }
 

@@ -24,6 +24,7 @@ import plainscale.document.WorkedLesson;
 import plainscale.magnitude.Digits;
 import plainscale.render.Renderers;
 import plainscale.render.ValueText;
+import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 
 /** What holds for every lesson that ships. */
@@ -112,8 +113,8 @@ class LessonsTest {
     }
     if (result instanceof Result.Narrated narrated) {
       return narrated.pieces().stream()
-          .filter(Result.Live.class::isInstance)
-          .map(Result.Live.class::cast)
+          .filter(Piece.Live.class::isInstance)
+          .map(Piece.Live.class::cast)
           .map(live -> ValueText.of(live.numeral()));
     }
     return Stream.empty();
