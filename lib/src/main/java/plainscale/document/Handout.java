@@ -34,7 +34,7 @@ public final class Handout {
     if (worked.cell() instanceof LessonCell.Prose prose) {
       return "<section class=\"prose\">" + Printable.of(Prose.html(prose)) + "</section>\n";
     }
-    if (worked.cell().source().isBlank()) {
+    if (!(worked.cell() instanceof LessonCell.Code) || worked.cell().source().isBlank()) {
       return "";
     }
     return "<section class=\"worked\"><pre class=\"source\">"

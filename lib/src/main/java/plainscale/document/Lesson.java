@@ -1,6 +1,8 @@
 package plainscale.document;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.StringReader;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -10,28 +12,44 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A lesson: a title and cells, read from a notebook (nbformat 4).
+ * A lesson: what it says of itself, and cells, read from a notebook (nbformat 4).
  *
  * <pre>{@code
  * Lesson lesson = Lesson.read(Path.of("lesson.ipynb"));
  * }</pre>
+ *
+ * @param name the name of its file
+ * @param metadata all the metadata of its notebook; not to be changed
+ * @param cells its cells, in order
+ * @param remarks what the reader of the file mended or left out
+ * @param home the folder in which its file lies
  */
-public record Lesson(String name, String title, List<LessonCell> cells, @Nullable Path home) {
-  private static final long LARGEST = 50L << 20;
+public record Lesson(
+    String name,
+    ObjectNode metadata,
+    List<LessonCell> cells,
+    List<String> remarks,
+    @Nullable Path home) {
 
-  /** Keeps its own copy of the cells. */
+  /** Keeps its own copies of the lists. */
   public Lesson {
     cells = List.copyOf(cells);
+    remarks = List.copyOf(remarks);
   }
 
   /** A lesson that lies in no folder. */
-  public Lesson(String name, String title, List<LessonCell> cells) {
-    this(name, title, cells, null);
+  public Lesson(String name, ObjectNode metadata, List<LessonCell> cells) {
+    this(name, metadata, cells, List.of(), null);
   }
 
   /** The folder in which its file lies, and with it the files that its cells may read. */
   public Optional<Path> folder() {
     return Optional.ofNullable(home);
+  }
+
+  /** The same in that folder. */
+  public Lesson in(@Nullable Path folder) {
+    return new Lesson(name, metadata, cells, remarks, folder);
   }
 
   /**
@@ -41,16 +59,11 @@ public record Lesson(String name, String title, List<LessonCell> cells, @Nullabl
    */
   public static Lesson read(Path file) throws LessonException {
     String shown = file.getFileName() == null ? file.toString() : file.getFileName().toString();
-    try {
-      if (Files.isDirectory(file)) {
-        throw new LessonException(shown + " is a folder; a lesson is a file.");
-      }
-      if (Files.size(file) > LARGEST) {
-        throw new LessonException(
-            shown + " is larger than 50 MB; clear the outputs in JupyterLab and save it again.");
-      }
-      Lesson lesson = parse(shown, Files.readString(file));
-      return new Lesson(lesson.name, lesson.title, lesson.cells, file.toAbsolutePath().getParent());
+    if (Files.isDirectory(file)) {
+      throw new LessonException(shown + " is a folder; a lesson is a file.");
+    }
+    try (var reader = Files.newBufferedReader(file)) {
+      return NotebookReader.read(shown, reader).in(file.toAbsolutePath().getParent());
     } catch (NoSuchFileException e) {
       throw new LessonException("There is no file " + file + ".");
     } catch (MalformedInputException e) {
@@ -62,7 +75,31 @@ public record Lesson(String name, String title, List<LessonCell> cells, @Nullabl
 
   /** Reads the text of a notebook; {@code file} is its name in messages. */
   public static Lesson parse(String file, String json) throws LessonException {
-    return NotebookReader.read(file, json);
+    try {
+      return NotebookReader.read(file, new StringReader(json));
+    } catch (IOException e) {
+      throw new LessonException(file + " cannot be read: " + e.getMessage() + ".");
+    }
+  }
+
+  /** What it says of itself under our key. */
+  public LessonHead head() {
+    return LessonHead.of(metadata);
+  }
+
+  /** The title that it gives itself, else its first heading, else the name of the file. */
+  public String title() {
+    return head()
+        .title()
+        .or(
+            () ->
+                cells.stream()
+                    .filter(LessonCell.Prose.class::isInstance)
+                    .flatMap(cell -> cell.source().lines())
+                    .filter(line -> line.startsWith("# "))
+                    .map(line -> line.substring(2).strip())
+                    .findFirst())
+        .orElse(name);
   }
 
   /** The name of the file without its ending. */

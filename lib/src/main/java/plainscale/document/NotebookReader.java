@@ -1,61 +1,111 @@
 package plainscale.document;
 
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.Reader;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The JSON of a notebook to a lesson, with a sentence for each way in which it can be something
- * else.
+ * else. Outputs are passed over as they come by, so that a notebook with many megabytes of pictures
+ * takes no more room than its text.
  */
 final class NotebookReader {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
-  private static final String LANGUAGE = "plainscale";
+  private static final Set<String> KEPT =
+      Set.of("id", "cell_type", "metadata", "source", "attachments");
 
   private final String file;
+  private final List<String> remarks = new ArrayList<>();
+  private final List<JsonNode> cells = new ArrayList<>();
+  private JsonNode metadata = JsonNodeFactory.instance.missingNode();
+  private int format;
 
   private NotebookReader(String file) {
     this.file = file;
   }
 
-  static Lesson read(String file, String json) throws LessonException {
+  static Lesson read(String file, Reader json) throws LessonException, IOException {
     return new NotebookReader(file).read(json);
   }
 
-  private Lesson read(String json) throws LessonException {
-    JsonNode notebook = tree(json);
-    checkFormat(notebook);
-    checkLanguage(notebook.path("metadata"));
-    List<LessonCell> cells = new ArrayList<>();
-    for (JsonNode cell : notebook.path("cells")) {
-      cell(cell, cells.size()).ifPresent(cells::add);
+  private Lesson read(Reader json) throws LessonException, IOException {
+    scan(json);
+    checkFormat();
+    checkLanguage();
+    List<LessonCell> lesson = new ArrayList<>();
+    Set<String> ids = new HashSet<>();
+    for (JsonNode cell : cells) {
+      cell(cell, id(cell, lesson.size(), ids)).ifPresent(lesson::add);
     }
-    if (cells.isEmpty()) {
+    if (lesson.stream().allMatch(LessonCell.Raw.class::isInstance)) {
       throw new LessonException(file + " has no cells; there is nothing to run.");
     }
-    return new Lesson(file, title(notebook, cells), cells);
+    return new Lesson(file, object(metadata, "the notebook"), lesson, remarks, null);
   }
 
-  private JsonNode tree(String json) throws LessonException {
-    try {
-      JsonNode tree = JSON.readTree(json);
-      if (tree.isObject()) {
-        return tree;
+  private void scan(Reader json) throws LessonException, IOException {
+    try (JsonParser parser = LessonJson.MAPPER.createParser(json)) {
+      if (parser.nextToken() != JsonToken.START_OBJECT) {
+        throw new LessonException(file + " is not a notebook: a notebook is a JSON object.");
       }
-      throw new LessonException(file + " is not a notebook: a notebook is a JSON object.");
+      while (parser.nextToken() != JsonToken.END_OBJECT) {
+        String name = parser.currentName();
+        parser.nextToken();
+        switch (name) {
+          case "nbformat" -> format = LessonJson.tree(parser).asInt(0);
+          case "metadata" -> metadata = LessonJson.tree(parser);
+          case "cells" -> cells(parser);
+          default -> parser.skipChildren();
+        }
+      }
+      if (parser.nextToken() != null) {
+        throw new LessonException(
+            file + " is not a notebook: something stands after its closing brace.");
+      }
     } catch (JsonProcessingException e) {
       String where = e.getLocation() == null ? "" : " (line " + e.getLocation().getLineNr() + ")";
       throw new LessonException(file + " is not a notebook: it is not JSON" + where + ".");
     }
   }
 
-  private void checkFormat(JsonNode notebook) throws LessonException {
-    int format = notebook.path("nbformat").asInt(0);
+  private void cells(JsonParser parser) throws IOException {
+    if (!parser.hasToken(JsonToken.START_ARRAY)) {
+      parser.skipChildren();
+      return;
+    }
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      if (parser.hasToken(JsonToken.START_OBJECT)) {
+        cells.add(withoutOutputs(parser));
+      } else {
+        parser.skipChildren();
+      }
+    }
+  }
+
+  private static ObjectNode withoutOutputs(JsonParser parser) throws IOException {
+    ObjectNode cell = LessonJson.MAPPER.createObjectNode();
+    while (parser.nextToken() != JsonToken.END_OBJECT) {
+      String name = parser.currentName();
+      parser.nextToken();
+      if (KEPT.contains(name)) {
+        cell.set(name, LessonJson.tree(parser));
+      } else {
+        parser.skipChildren();
+      }
+    }
+    return cell;
+  }
+
+  private void checkFormat() throws LessonException {
     if (format == 0) {
       throw new LessonException(
           file + " is JSON but not a notebook: it does not say its nbformat.");
@@ -69,69 +119,59 @@ final class NotebookReader {
     }
   }
 
-  private void checkLanguage(JsonNode metadata) throws LessonException {
+  private void checkLanguage() throws LessonException {
     String language = metadata.path("kernelspec").path("language").asText("");
     String name =
         language.isEmpty() ? metadata.path("language_info").path("name").asText("") : language;
-    if (!name.isEmpty() && !name.equals(LANGUAGE)) {
+    if (!name.isEmpty() && !name.equals(LessonHead.KEY)) {
       throw new LessonException(
           file + " is written in " + name + ", not in Plainscale's notation.");
     }
   }
 
-  private static Optional<LessonCell> cell(JsonNode cell, int index) {
-    String id = cell.path("id").asText("cell-" + index);
+  /** Its own id if that is an id and no other cell has it, else another. */
+  private String id(JsonNode cell, int index, Set<String> taken) {
+    String own = cell.path("id").asText("");
+    String id = CellIds.free(own.isEmpty() ? "cell-" + index : CellIds.valid(own), taken);
+    if (!own.isEmpty() && !own.equals(id)) {
+      remarks.add(
+          taken.contains(own)
+              ? "Two cells have the id " + own + "; the later one is now called " + id + "."
+              : "“" + own + "” is no id of a cell; the cell is now called " + id + ".");
+    }
+    taken.add(id);
+    return id;
+  }
+
+  private Optional<LessonCell> cell(JsonNode cell, String id) {
     String source = source(cell.path("source"));
+    ObjectNode own = object(cell.path("metadata"), "cell " + id);
+    ObjectNode attached = object(cell.path("attachments"), "the attachments of cell " + id);
     return switch (cell.path("cell_type").asText("")) {
-      case "markdown" ->
-          Optional.of(new LessonCell.Prose(id, source, attachments(cell.path("attachments"))));
-      case "code" -> Optional.of(new LessonCell.Code(id, source));
+      case "markdown" -> Optional.of(new LessonCell.Prose(id, source, own, attached, 0));
+      case "code" -> Optional.of(new LessonCell.Code(id, source, own, 0));
+      case "raw" -> Optional.of(new LessonCell.Raw(id, source, own, attached, 0));
       default -> Optional.empty();
     };
   }
 
+  private ObjectNode object(JsonNode node, String owner) {
+    if (node instanceof ObjectNode object) {
+      return object;
+    }
+    if (!node.isMissingNode()) {
+      remarks.add("The metadata of " + owner + " are no JSON object; they were left out.");
+    }
+    return LessonJson.MAPPER.createObjectNode();
+  }
+
   /** A source is one text or a list of lines. */
-  private static String source(JsonNode source) {
+  static String source(JsonNode source) {
     if (!source.isArray()) {
       return source.asText("");
     }
     StringBuilder text = new StringBuilder();
     source.forEach(line -> text.append(line.asText("")));
     return text.toString();
-  }
-
-  private static Map<String, String> attachments(JsonNode attachments) {
-    Map<String, String> uris = new LinkedHashMap<>();
-    attachments
-        .properties()
-        .forEach(
-            named ->
-                named
-                    .getValue()
-                    .properties()
-                    .forEach(
-                        data ->
-                            uris.put(
-                                named.getKey(),
-                                "data:"
-                                    + data.getKey()
-                                    + ";base64,"
-                                    + source(data.getValue()).strip())));
-    return uris;
-  }
-
-  /** The title in our metadata, else the first heading, else the name of the file. */
-  private String title(JsonNode notebook, List<LessonCell> cells) {
-    String named = notebook.path("metadata").path(LANGUAGE).path("title").asText("");
-    if (!named.isEmpty()) {
-      return named;
-    }
-    return cells.stream()
-        .filter(LessonCell.Prose.class::isInstance)
-        .flatMap(cell -> cell.source().lines())
-        .filter(line -> line.startsWith("# "))
-        .map(line -> line.substring(2).strip())
-        .findFirst()
-        .orElse(file);
   }
 }

@@ -44,7 +44,7 @@ final class Prose {
 
   static String html(LessonCell.Prose cell) {
     Node document = PARSER.parse(cell.source());
-    document.accept(new OwnPictures(cell.attachments()));
+    document.accept(new OwnPictures(Attachments.uris(cell.attachments())));
     return HTML.render(document);
   }
 

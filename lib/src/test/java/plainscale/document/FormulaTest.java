@@ -3,14 +3,16 @@ package plainscale.document;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Map;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FormulaTest {
   private static LessonCell.Prose prose(String text) {
-    return new LessonCell.Prose("a", text, Map.of());
+    ObjectNode none = JsonNodeFactory.instance.objectNode();
+    return new LessonCell.Prose("a", text, none, none, 0);
   }
 
   @Test
