@@ -1,7 +1,6 @@
 package plainscale.document;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.networknt.schema.Error;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
@@ -10,9 +9,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import plainscale.text.Near;
 
@@ -44,9 +43,7 @@ public enum Schema {
     if (head.isMissingNode()) {
       return List.of();
     }
-    List<Error> errors = new ArrayList<>(Loaded.of(this).validate(head));
-    errors.sort(Comparator.comparing(error -> error.getInstanceLocation().toString()));
-    return errors.stream()
+    return Loaded.of(this).validate(head).stream()
         .map(error -> new SchemaSentence(node(), error, head).fault())
         .distinct()
         .toList();
@@ -70,15 +67,15 @@ public enum Schema {
     }
   }
 
-  private java.util.Optional<Fault> unknown(String name, SchemaNode schema, String of) {
+  private Optional<Fault> unknown(String name, SchemaNode schema, String of) {
     return Near.to(name, new TreeSet<>(schema.fields()), 1).stream()
         .findFirst()
         .map(
             near ->
                 new Fault(
-                    "I know no field “%s”%s; it is kept and means nothing."
-                        .formatted(name, of.isEmpty() ? whose() : of),
-                    "did you mean " + near + "?"));
+                    "I know no field “%s”%s; did you mean %s? It is kept and means nothing."
+                        .formatted(name, of.isEmpty() ? whose() : of, near),
+                    "write " + near));
   }
 
   private String whose() {

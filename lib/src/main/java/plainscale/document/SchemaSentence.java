@@ -113,12 +113,15 @@ final class SchemaSentence {
   }
 
   private String repair() {
-    String better = better().or(schema::example).map(JsonNode::toString).orElse("");
-    if (better.isEmpty()) {
-      return path.isEmpty() ? "write " + LessonHead.KEY + ": {\"title\": \"…\"}" : "";
-    }
-    boolean item = value.isMissingNode() || name().chars().allMatch(Character::isDigit);
-    return item ? "write " + better : "write " + name() + ": " + better;
+    return better()
+        .map(better -> "write " + written(better))
+        .or(() -> schema.example().map(example -> "write, for example, " + written(example)))
+        .orElse("");
+  }
+
+  private String written(JsonNode better) {
+    boolean item = name().chars().allMatch(Character::isDigit);
+    return item ? better.toString() : name() + ": " + better;
   }
 
   /** What was probably meant by the value that stands there. */

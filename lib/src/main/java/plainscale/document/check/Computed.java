@@ -2,8 +2,10 @@ package plainscale.document.check;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.stream.Stream;
 import plainscale.quantity.Shown;
 import plainscale.units.Kind;
+import plainscale.units.Kinds;
 import plainscale.units.UnitOfMeasure;
 
 /**
@@ -25,6 +27,13 @@ record Computed(String name, boolean given, BigDecimal value, Kind kind, List<Sh
   static Computed rounded(String name, Shown shown) {
     UnitOfMeasure unit = shown.unit();
     return new Computed(name, false, unit.toCoherent(shown.value()), unit.kind(), List.of(shown));
+  }
+
+  /** The units in which it is told: those in which it is shown, and the usual one of its kind. */
+  Stream<UnitOfMeasure> units() {
+    return Stream.concat(
+        shown.stream().map(Shown::unit),
+        Kinds.isNamed(kind) ? Stream.of(Kinds.of(kind).unit()) : Stream.empty());
   }
 
   /** Whether it is that number of the unit, if both are cut to so many figures. */

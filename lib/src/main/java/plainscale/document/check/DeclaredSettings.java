@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import plainscale.document.LessonHead;
 import plainscale.magnitude.Language;
 import plainscale.magnitude.Scale;
+import plainscale.notation.Keywords;
 import plainscale.notation.Statement.Choice;
 import plainscale.notation.Statement.Setting;
 
@@ -35,7 +36,15 @@ record DeclaredSettings() implements Rule {
         .flatMap(
             setting ->
                 declared.getOrDefault(setting, Optional.empty()).stream()
+                    .filter(value -> isKnown(setting, value))
                     .flatMap(value -> check(lesson, setting, value).stream()));
+  }
+
+  /** What is not known is told by the schema. */
+  private static boolean isKnown(Setting setting, String value) {
+    return setting == Setting.LOCALE
+        ? value.equals(LOCALE) || Language.of(Locale.forLanguageTag(value)).isPresent()
+        : Keywords.choices(setting).contains(value);
   }
 
   private Optional<Finding> check(CheckedLesson lesson, Setting setting, String value) {

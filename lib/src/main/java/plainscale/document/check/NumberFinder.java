@@ -46,6 +46,15 @@ final class NumberFinder {
           "(?:[\\p{L}°%‰µΩ′″]+(?:\\^?\\(?[-−]?\\d\\)?|[⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+)?|1(?=/))|\\s?[/·*]\\s?|SPACE|[()]"
               .replace("SPACE", SPACE));
 
+  /** The name of a power of ten behind digits. */
+  private static final Pattern WORD = Pattern.compile("\\s(\\p{L}+)");
+
+  /** Characters before a number that can say that it counts something. */
+  private static final int NEAR = 24;
+
+  /** Characters behind a number that can be its unit. */
+  private static final int FAR = 80;
+
   private static final int MOST_UNIT_PIECES = 9;
   private static final int LARGEST_POWER = 66;
   private static final BigDecimal MANY = BigDecimal.valueOf(2);
@@ -89,7 +98,8 @@ final class NumberFinder {
     List<TypedNumber> numbers = new ArrayList<>();
     Matcher matcher = number.matcher(text);
     while (matcher.find()) {
-      if (!NUMBERED.matcher(text.substring(0, matcher.start())).find()) {
+      String before = text.substring(Math.max(0, matcher.start() - NEAR), matcher.start());
+      if (!NUMBERED.matcher(before).find()) {
         typed(matcher.toMatchResult(), text).ifPresent(numbers::add);
       }
     }
@@ -102,17 +112,16 @@ final class NumberFinder {
         new BigDecimal(digits.replaceAll("[^\\d" + marker + "]", "").replace(',', '.'));
     int written = exponent(match);
     boolean power = written != 0;
-    String after = text.substring(match.end());
+    String after = text.substring(match.end(), Math.min(text.length(), match.end() + FAR));
     Optional<String> name = power ? Optional.empty() : name(after);
     int exponent = name.map(n -> powers.getOrDefault(n, 0)).orElse(written);
-    List<TypedNumber.Reading> units =
-        units(name.map(n -> after.substring(after.indexOf(n) + n.length())).orElse(after));
+    String rest = name.map(n -> after.substring(after.indexOf(n) + n.length())).orElse(after);
+    List<TypedNumber.Reading> units = units(rest);
     boolean year = YEAR.matcher(digits).matches() && exponent == 0 && units.isEmpty();
     if (plain.signum() == 0 || year) {
       return Optional.empty();
     }
     String shown = match.group() + name.map(n -> " " + n).orElse("");
-    String rest = name.map(n -> after.substring(after.indexOf(n) + n.length())).orElse(after);
     return Optional.of(
         new TypedNumber(
             match.start(),
@@ -148,8 +157,8 @@ final class NumberFinder {
 
   /** The name of a power of ten right after the digits. */
   private Optional<String> name(String after) {
-    Matcher word = Pattern.compile("^\\s(\\p{L}+)").matcher(after);
-    return word.find()
+    Matcher word = WORD.matcher(after);
+    return word.lookingAt()
         ? Optional.of(word.group(1)).filter(w -> powers.containsKey(w))
         : Optional.empty();
   }

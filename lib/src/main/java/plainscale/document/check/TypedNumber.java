@@ -5,7 +5,6 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
-import plainscale.quantity.Shown;
 import plainscale.units.UnitOfMeasure;
 
 /**
@@ -55,17 +54,17 @@ record TypedNumber(
 
   /** “0.031 newtons”, “67 billionths of a coulomb”. */
   private Optional<Reading> inWords(Computed computed) {
-    String words = after.strip().replaceFirst("^(?i)of an? ", "");
-    return computed.shown().stream()
-        .map(Shown::unit)
+    String words = after.strip();
+    String of = words.startsWith("of a ") ? "of a " : words.startsWith("of an ") ? "of an " : "";
+    return computed.units()
         .filter(unit -> !unit.equals(UnitOfMeasure.ONE))
         .filter(unit -> computed.is(value, figures, unit))
         .flatMap(
             unit ->
                 List.of(unit.words(false), unit.words(true)).stream()
-                    .filter(words::startsWith)
+                    .filter(said -> words.startsWith(of + said))
                     .limit(1)
-                    .map(said -> new Reading(said, unit)))
+                    .map(said -> new Reading(of + said, unit)))
         .findFirst();
   }
 

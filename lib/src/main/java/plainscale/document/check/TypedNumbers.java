@@ -66,18 +66,20 @@ record TypedNumbers() implements Rule {
       Stream.concat(
               numbers.stream().filter(Computed::given),
               numbers.stream().filter(computed -> !computed.given()))
-          .flatMap(computed -> finding(number, computed, place.apply(number.at())).stream())
+          .flatMap(computed -> finding(number, computed, place).stream())
           .findFirst()
           .ifPresent(findings::add);
     }
   }
 
-  private Optional<Finding> finding(TypedNumber typed, Computed computed, Place place) {
+  private Optional<Finding> finding(TypedNumber typed, Computed computed, IntFunction<Place> place) {
     return typed
         .as(computed)
-        .map(
-            text ->
-                computed.given() ? given(text, computed, place) : computed(text, computed, place));
+        .map(text -> finding(text, computed, place.apply(typed.at())));
+  }
+
+  private Finding finding(String text, Computed computed, Place place) {
+    return computed.given() ? given(text, computed, place) : computed(text, computed, place);
   }
 
   private Finding given(String text, Computed given, Place place) {

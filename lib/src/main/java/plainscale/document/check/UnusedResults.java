@@ -14,7 +14,7 @@ import plainscale.notation.Statement.Solve;
 
 /**
  * Results to which nothing refers: no other line, and no text by their name or by the words that
- * describe them.
+ * describe them. What follows with a small angle shows by itself how far it misses.
  */
 record UnusedResults() implements Rule {
   private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}]+");
@@ -58,7 +58,7 @@ record UnusedResults() implements Rule {
       if (statement instanceof Definition definition) {
         return Optional.of(new Result(definition.name(), definition.description(), Set.of()));
       }
-      return statement instanceof Solve solve
+      return statement instanceof Solve solve && solve.small().isEmpty()
           ? Optional.of(
               new Result(
                   solve.unknown(),
