@@ -172,6 +172,7 @@ public record ProseText(List<Passage> passages, List<Picture> pictures) {
 
     @Override
     public void visit(Link link) {
+      new Inlines(line, pictures).read(link);
       text.append(ELSEWHERE);
     }
 

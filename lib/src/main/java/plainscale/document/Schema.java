@@ -68,7 +68,8 @@ public enum Schema {
   }
 
   private Optional<Fault> unknown(String name, SchemaNode schema, String of) {
-    return Near.to(name, new TreeSet<>(schema.fields()), 1).stream()
+    return Near.to(name, new TreeSet<>(schema.fields()), 3).stream()
+        .filter(near -> beginsAlike(near, name))
         .findFirst()
         .map(
             near ->
@@ -76,6 +77,11 @@ public enum Schema {
                     "I know no field “%s”%s; did you mean %s? It is kept and means nothing."
                         .formatted(name, of.isEmpty() ? whose() : of, near),
                     "write " + near));
+  }
+
+  /** Short names are near to each other by chance; a slip is seldom in the first letter. */
+  private static boolean beginsAlike(String near, String name) {
+    return near.regionMatches(true, 0, name, 0, 1);
   }
 
   private String whose() {
