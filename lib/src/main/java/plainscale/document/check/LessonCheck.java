@@ -43,6 +43,11 @@ public final class LessonCheck {
         .collect(Collectors.toMap(i -> cells.get(i).id(), i -> i, (first, again) -> first));
   }
 
+  /** What the rules are called in findings. */
+  public static List<String> ruleNames() {
+    return rules(List::of).stream().map(Rule::name).toList();
+  }
+
   /** All rules; those that look at the lesson as a whole come first. */
   static List<Rule> rules(HazardNames hazards) {
     return List.of(
