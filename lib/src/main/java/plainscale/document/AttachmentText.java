@@ -41,7 +41,7 @@ final class AttachmentText {
     line.put(NAME, new TextNode(name));
     if (!(data instanceof ObjectNode types) || data.isEmpty()) {
       line.put(FORM, JSON);
-      fences.add(fence(line, data.toString()));
+      fences.add(fence(line, LessonJson.line(data)));
       return;
     }
     for (Map.Entry<String, JsonNode> type : sorted(types).entrySet()) {
@@ -52,7 +52,7 @@ final class AttachmentText {
         fences.add(fence(line, wrapped(text)));
       } else {
         line.put(FORM, JSON);
-        fences.add(fence(line, type.getValue().toString()));
+        fences.add(fence(line, LessonJson.line(type.getValue())));
       }
     }
   }

@@ -55,6 +55,11 @@ final class LessonJson {
     }
   }
 
+  /** The same in one line. */
+  static String line(JsonNode tree) {
+    return sorted(tree).toString();
+  }
+
   private static JsonNode sorted(JsonNode tree) {
     if (tree instanceof ObjectNode object) {
       TreeMap<String, JsonNode> fields = new TreeMap<>();

@@ -59,7 +59,7 @@ record TextHead(ObjectNode metadata, List<String> remarks, int end) {
     if (closing == lines.size()) {
       throw place.refused("the head that opens here is not closed; put a line --- after it");
     }
-    String yaml = String.join("\n", lines.subList(opening + 1, closing));
+    String yaml = String.join("\n", lines.subList(opening + 1, closing)) + "\n";
     YamlReader.Mapping head = YamlReader.block(yaml, place.at(opening + 2));
     return read(head, place, closing + 1);
   }

@@ -91,8 +91,9 @@ final class YamlWriter {
         .collect(Collectors.joining(", "));
   }
 
+  /** A key of several words stands in quotation marks: its first word would be a cell's id. */
   private static String pair(String key, JsonNode value) {
-    String name = text(key);
+    String name = YamlWord.isOnePlainWord(key) ? key : YamlText.quoted(key);
     return (name.length() > LONG_KEY ? "? " : "") + name + ": " + flow(value);
   }
 

@@ -248,25 +248,23 @@ final class NastyLessons {
   }
 
   JsonNode value(int depth) {
-    switch (random.nextInt(depth > 0 ? 10 : 7)) {
-      case 0:
-        return NullNode.getInstance();
-      case 1:
-        return BooleanNode.valueOf(random.nextBoolean());
-      case 2:
-        return number();
-      case 7:
-        return object(depth - 1);
-      case 8, 9:
-        ArrayNode list = LessonJson.MAPPER.createArrayNode();
-        int items = random.nextInt(4);
-        for (int i = 0; i < items; i++) {
-          list.add(value(depth - 1));
-        }
-        return list;
-      default:
-        return new TextNode(word());
+    return switch (random.nextInt(depth > 0 ? 10 : 7)) {
+      case 0 -> NullNode.getInstance();
+      case 1 -> BooleanNode.valueOf(random.nextBoolean());
+      case 2 -> number();
+      case 7 -> object(depth - 1);
+      case 8, 9 -> list(depth - 1);
+      default -> new TextNode(word());
+    };
+  }
+
+  private ArrayNode list(int depth) {
+    ArrayNode list = LessonJson.MAPPER.createArrayNode();
+    int items = random.nextInt(4);
+    for (int i = 0; i < items; i++) {
+      list.add(value(depth));
     }
+    return list;
   }
 
   private JsonNode number() {
