@@ -46,9 +46,17 @@ final class Blanks {
 
   /** What is wrong with the parts of a statement that hang on no blank. */
   static List<Problem> mistakes(Statement statement, Showing showing) {
+    boolean sentence = Open.within(statement) instanceof Statement.Say;
     Stream<Problem> parts =
-        Expressions.of(statement).flatMap(expr -> mistakes(expr, showing).stream());
+        Expressions.of(statement)
+            .filter(expr -> !(sentence && isRelation(expr, showing)))
+            .flatMap(expr -> mistakes(expr, showing).stream());
     return Stream.concat(unknownRelations(statement, showing), parts).distinct().toList();
+  }
+
+  /** A sentence may quote a relation, which has no value. */
+  private static boolean isRelation(Expr expr, Showing showing) {
+    return expr instanceof Expr.Name name && isRelation(name.text(), showing);
   }
 
   private static List<Problem> mistakes(Expr expr, Showing showing) {

@@ -38,7 +38,7 @@ record Subject(String words, String begun, boolean plural) {
     if (plain instanceof Statement.Forces forces) {
       return phrase("the forces on “" + forces.body().text() + "”", true);
     }
-    return Definitions.name(plain)
+    return Definitions.name(statement)
         .or(() -> formula(plain))
         .map(name -> new Subject(name, name, false))
         .orElseGet(() -> phrase(made(plain, source), false));
