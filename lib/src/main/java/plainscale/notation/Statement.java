@@ -27,6 +27,7 @@ public sealed interface Statement
         Statement.Budget,
         Statement.Choice,
         Statement.Unreadable,
+        Open,
         Figure,
         FieldStatement,
         DataStatement {
@@ -449,6 +450,8 @@ public sealed interface Statement
     R figure(Figure figure);
 
     R data(DataStatement data);
+
+    R open(Open open);
 
     R unreadable(Unreadable unreadable);
   }

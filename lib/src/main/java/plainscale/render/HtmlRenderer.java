@@ -251,6 +251,11 @@ final class HtmlRenderer implements Result.Visitor<String> {
     return remark(noted.remark());
   }
 
+  @Override
+  public String unfinished(Result.Unfinished unfinished) {
+    return "<p class=\"ps-unfinished\">" + medium.words().apply(unfinished.sentence()) + "</p>";
+  }
+
   private String remark(String words) {
     return "<p class=\"ps-noted\"><i>" + medium.words().apply(words) + "</i></p>";
   }

@@ -236,6 +236,11 @@ final class TextRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String unfinished(Result.Unfinished unfinished) {
+    return unfinished.sentence();
+  }
+
+  @Override
   public String mistaken(Result.Mistaken mistaken) {
     return String.join("\n", ProblemText.lines(mistaken.problem()));
   }

@@ -155,12 +155,15 @@ final class Alternative {
     return other.reach(expr);
   }
 
-  /** What was asked for, else all that the sheet computes and nobody changes. */
+  /** All that the sheet computes and nobody changes, without what waits for a blank. */
   static List<Expr> computed(Showing showing, Statement statement, Collection<String> changed) {
-    return showing.names().entries().values().stream()
-        .filter(entry -> isComputed(entry.statement()) && !changed.contains(entry.name()))
-        .<Expr>map(entry -> new Expr.Name(statement.span(), entry.name()))
-        .toList();
+    List<Expr> computed =
+        showing.names().entries().values().stream()
+            .filter(entry -> isComputed(entry.statement()) && !changed.contains(entry.name()))
+            .<Expr>map(entry -> new Expr.Name(statement.span(), entry.name()))
+            .toList();
+    List<Expr> ready = computed.stream().filter(name -> !Blanks.waits(name, showing)).toList();
+    return ready.isEmpty() ? computed : ready;
   }
 
   private static boolean isComputed(Statement statement) {

@@ -47,6 +47,7 @@ public sealed interface Result
         Result.Narrated,
         Result.Captioned,
         Result.Noted,
+        Result.Unfinished,
         Result.Mistaken,
         FieldResult,
         DataResult {
@@ -342,6 +343,17 @@ public sealed interface Result
     }
   }
 
+  /**
+   * A line with that many blanks for students to fill in, or, with none of its own, one that waits
+   * for the blanks of other lines: nothing is wrong, and the sentence says what is asked for.
+   */
+  record Unfinished(String sentence, int blanks) implements Result {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.unfinished(this);
+    }
+  }
+
   /** What is wrong. */
   record Mistaken(Problem problem) implements Result {
     @Override
@@ -470,6 +482,8 @@ public sealed interface Result
     R data(DataResult data);
 
     R noted(Noted noted);
+
+    R unfinished(Unfinished unfinished);
 
     R mistaken(Mistaken mistaken);
   }

@@ -1,8 +1,8 @@
 package plainscale.sheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +13,7 @@ import plainscale.laws.Constants;
 import plainscale.magnitude.Writing;
 import plainscale.notation.Names;
 import plainscale.notation.Notation;
+import plainscale.notation.Open;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
@@ -98,20 +99,31 @@ public final class Sheet {
   /** The results of a cell; a mistake that several statements share is told once. */
   private List<Result> results(String cellId, Cell cell, Wave wave) {
     SheetNames names = new SheetNames(entries, settings.constants());
-    Presenter presenter = new Presenter(cellId, new Showing(cell.source(), wave, names, settings));
-    Set<Result> results = new LinkedHashSet<>();
+    Showing showing = new Showing(cell.source(), wave, names, settings);
+    Presenter presenter = new Presenter(cellId, showing);
+    Unfinished unfinished = new Unfinished(showing);
+    List<Result> results = new ArrayList<>();
     for (Statement statement : cell.statements()) {
       if (Definitions.isSecond(statement, cellId, entries)) {
         continue; // told with the definitions
       }
       try {
         results.add(statement.accept(presenter));
+        results.addAll(statement instanceof Open ? unfinished.mistakes(statement) : List.of());
       } catch (ProblemException e) {
         presenter.withoutValue(statement).ifPresent(results::add);
-        results.addAll(mistakes(e));
+        results.addAll(e.isBlank() ? unfinished.waiting(statement, e) : mistakes(e));
       }
     }
-    return List.copyOf(results);
+    return toldOnce(results);
+  }
+
+  /** Each line with blanks counts, though its sentence be that of another. */
+  private static List<Result> toldOnce(List<Result> results) {
+    Set<Result> told = new HashSet<>();
+    return results.stream()
+        .filter(result -> told.add(result) || result instanceof Result.Unfinished)
+        .toList();
   }
 
   private static List<Result> mistakes(ProblemException e) {
