@@ -20,9 +20,14 @@ final class References implements Statement.Visitor<Stream<String>> {
   private static final References DIRECT = new References();
 
   /** What shows all that a sheet computes leans on this. */
-  private static final String EVERYTHING = "all names";
+  static final String EVERYTHING = "all names";
 
   private References() {}
+
+  /** The names that stand in the statement, those that it defines included. */
+  static Stream<String> direct(Statement statement) {
+    return statement.accept(DIRECT);
+  }
 
   /** All names that the statement's value hangs on, its own included. */
   static Set<String> of(Statement statement, Map<String, Entry> entries) {

@@ -174,6 +174,12 @@ public final class Sheet {
     return new SheetNames(entries, settings.constants());
   }
 
+  /** The statements of a cell as they were read in its last run; none if it could not be read. */
+  public synchronized List<SheetLine> lines(String cellId) {
+    Cell cell = cells.get(cellId);
+    return cell == null ? List.of() : cell.statements().stream().map(SheetLine::of).toList();
+  }
+
   /** What defines a name. */
   public Optional<Entry> entry(String name) {
     return Optional.ofNullable(entries.get(name));
