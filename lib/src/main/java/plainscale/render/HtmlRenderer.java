@@ -79,7 +79,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
         + "</p></div>";
   }
 
-  private String label(Result.Label label, Writing writing) {
+  String label(Result.Label label, Writing writing) {
     String description = muted(label.description());
     return equation(writing)
         .label(label)
@@ -114,7 +114,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
     return lines(TableText.relations(compared)) + grid(TableText.of(compared));
   }
 
-  private String lines(List<String> lines) {
+  String lines(List<String> lines) {
     return lines.stream()
         .map(line -> "<p>" + medium.words().apply(line) + "</p>")
         .collect(joining());
@@ -149,14 +149,10 @@ final class HtmlRenderer implements Result.Visitor<String> {
 
   @Override
   public String limited(Result.Limited limited) {
-    return grid(TableText.of(limited.table()))
-        + new LimitText(limited)
-            .sentences().stream()
-                .map(line -> "<p>" + medium.words().apply(line) + "</p>")
-                .collect(joining());
+    return grid(TableText.of(limited.table())) + lines(new LimitText(limited).sentences());
   }
 
-  private String grid(List<List<String>> rows) {
+  String grid(List<List<String>> rows) {
     return rows.stream()
         .map(
             row ->
@@ -236,7 +232,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
   }
 
   /** The curve of a fit. */
-  private String formula(DataResult data) {
+  String formula(DataResult data) {
     return data instanceof DataResult.Fitted fitted
         ? "<p>"
             + math(

@@ -214,10 +214,15 @@ public sealed interface Result
     }
   }
 
-  /** Values before and after a change, and the relations that were changed. */
-  record Compared(List<Reworded> relations, List<Row> rows, Writing writing) implements Result {
+  /**
+   * Values before and after a change; {@code changes} are the names that were changed and what they
+   * are instead, as it was written, {@code relations} the relations that were changed.
+   */
+  record Compared(List<Equation> changes, List<Reworded> relations, List<Row> rows, Writing writing)
+      implements Result {
     /** Keeps its own copies of the lists. */
     public Compared {
+      changes = List.copyOf(changes);
       relations = List.copyOf(relations);
       rows = List.copyOf(rows);
     }
