@@ -29,7 +29,8 @@ public sealed interface Statement
         Statement.Unreadable,
         Figure,
         FieldStatement,
-        DataStatement {
+        DataStatement,
+        GuardStatement {
 
   /** Where it stands. */
   Span span();
@@ -449,6 +450,8 @@ public sealed interface Statement
     R figure(Figure figure);
 
     R data(DataStatement data);
+
+    R guard(GuardStatement guard);
 
     R unreadable(Unreadable unreadable);
   }

@@ -11,6 +11,7 @@ import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
+import plainscale.notation.GuardStatement;
 import plainscale.notation.Part;
 import plainscale.notation.Statement;
 
@@ -239,6 +240,14 @@ final class References implements Statement.Visitor<Stream<String>> {
   @Override
   public Stream<String> data(DataStatement data) {
     return data.acceptData(new DataNames());
+  }
+
+  @Override
+  public Stream<String> guard(GuardStatement guard) {
+    return guard instanceof GuardStatement.Expected expected
+        ? Stream.concat(
+            names(expected.value()), expected.range().limits().stream().flatMap(References::names))
+        : Stream.empty();
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import plainscale.algebra.Budget;
 import plainscale.data.DataFolder;
 import plainscale.laws.Constants;
@@ -38,6 +39,7 @@ public final class Sheet {
   private volatile Map<String, Entry> entries = Map.of();
   private volatile Map<String, Quantity> values = Map.of();
   private volatile Settings settings = Settings.USUAL;
+  private Set<String> cautioned = Set.of();
 
   private record Cell(String source, List<Statement> statements) {}
 
@@ -72,24 +74,30 @@ public final class Sheet {
     entries = defined.entries();
     cells.remove(cellId);
     cells.put(cellId, cell);
-    tables.keep(cells.values().stream().flatMap(c -> c.statements().stream()));
+    tables.keep(statements());
     Settings before = settings;
     settings = chosen();
+    Set<String> cautionedBefore = cautioned;
+    cautioned = Cautions.in(statements());
     Wave wave = new Wave(entries, settings.constants(), budget, derivations, tables);
     Map<String, Quantity> computed =
         wave.allValues(); // in order: a long chain is met from its start
     List<Result> results = new ArrayList<>(defined.remarks());
     results.addAll(results(cellId, cell, wave));
     shown.put(cellId, List.copyOf(results));
-    List<Run.Update> updates = updates(cellId, defined.changed(), !settings.equals(before), wave);
+    boolean all = !settings.equals(before) || !cautioned.equals(cautionedBefore);
+    List<Run.Update> updates = updates(cellId, defined.changed(), all, wave);
     values = computed;
     return new Run(results, updates, isFixed(cell));
   }
 
+  private Stream<Statement> statements() {
+    return cells.values().stream().flatMap(cell -> cell.statements().stream());
+  }
+
   private Settings chosen() {
     return Settings.of(
-        cells.values().stream()
-            .flatMap(cell -> cell.statements().stream())
+        statements()
             .filter(Statement.Choice.class::isInstance)
             .map(Statement.Choice.class::cast)
             .toList());
@@ -98,7 +106,9 @@ public final class Sheet {
   /** The results of a cell; a mistake that several statements share is told once. */
   private List<Result> results(String cellId, Cell cell, Wave wave) {
     SheetNames names = new SheetNames(entries, settings.constants());
-    Presenter presenter = new Presenter(cellId, new Showing(cell.source(), wave, names, settings));
+    Showing showing = new Showing(cell.source(), wave, names, settings);
+    Presenter presenter = new Presenter(cellId, showing);
+    Watch watch = new Watch(cellId, showing, cautioned);
     Set<Result> results = new LinkedHashSet<>();
     for (Statement statement : cell.statements()) {
       if (Definitions.isSecond(statement, cellId, entries)) {
@@ -106,6 +116,7 @@ public final class Sheet {
       }
       try {
         results.add(statement.accept(presenter));
+        results.addAll(watch.after(statement));
       } catch (ProblemException e) {
         presenter.withoutValue(statement).ifPresent(results::add);
         results.addAll(mistakes(e));
