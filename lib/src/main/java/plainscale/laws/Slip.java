@@ -1,6 +1,8 @@
 package plainscale.laws;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plainscale.quantity.Quantity;
@@ -28,15 +30,22 @@ public sealed interface Slip {
     return switch (row.get("slip")) {
       case "unit" ->
           new OtherUnit(
-              UnitParser.parse(row.get("written")), UnitParser.parse(row.get("meant")), question);
+              UnitParser.parse(row.get("written")),
+              UnitParser.parse(row.get("meant")),
+              WordList.of(row.get("for")),
+              question);
       case "prefix" ->
-          new OtherPrefix(prefix(row.get("written")), prefix(row.get("meant")), question);
+          new OtherPrefix(
+              prefix(row.get("written")),
+              prefix(row.get("meant")),
+              row.get("for").equals("-") ? List.of() : List.of(row.get("for").split("\\|", -1)),
+              question);
       case "factor" -> {
         String kind = row.get("written");
         yield new Factor(
             kind.equals("-") ? null : UnitParser.parse(kind),
             new BigDecimal(row.get("meant")),
-            WordList.of(row.get("words")),
+            WordList.of(row.get("for")),
             question);
       }
       default -> throw new IllegalArgumentException("no slip " + row);
@@ -60,7 +69,7 @@ public sealed interface Slip {
   }
 
   private static BigDecimal ratio(UnitOfMeasure other, UnitOfMeasure unit) {
-    return other.factor().divide(unit.factor(), java.math.MathContext.DECIMAL128);
+    return other.factor().divide(unit.factor(), MathContext.DECIMAL128);
   }
 
   private static Quantity scaled(Quantity quantity, BigDecimal factor) {
@@ -68,17 +77,25 @@ public sealed interface Slip {
   }
 
   /** One unit for another. */
-  record OtherUnit(UnitOfMeasure written, UnitOfMeasure meant, String question) implements Slip {
+  record OtherUnit(UnitOfMeasure written, UnitOfMeasure meant, WordList words, String question)
+      implements Slip {
     @Override
     public Optional<Meant> meant(Quantity quantity, Subject subject) {
-      return quantity.displayUnit().equals(written)
+      boolean fits = words.isEmpty() || words.in(subject);
+      return fits && quantity.displayUnit().equals(written)
           ? Optional.of(inUnit(quantity, meant, question))
           : Optional.empty();
     }
   }
 
   /** One prefix for another, or for none, before a unit that stands alone. */
-  record OtherPrefix(String written, String meant, String question) implements Slip {
+  record OtherPrefix(String written, String meant, List<String> bases, String question)
+      implements Slip {
+    /** Keeps its own copy of the base units. */
+    public OtherPrefix {
+      bases = List.copyOf(bases);
+    }
+
     @Override
     public Optional<Meant> meant(Quantity quantity, Subject subject) {
       String symbol = quantity.displayUnit().text();
@@ -86,8 +103,12 @@ public sealed interface Slip {
         return Optional.empty();
       }
       String base = symbol.substring(written.length());
+      boolean asked = bases.isEmpty() || bases.contains(base);
       boolean prefixed =
-          unit(base).filter(unit -> isMultiple(quantity.displayUnit(), unit, written)).isPresent();
+          asked
+              && unit(base)
+                  .filter(unit -> isMultiple(quantity.displayUnit(), unit, written))
+                  .isPresent();
       return prefixed
           ? unit(meant + base).map(other -> inUnit(quantity, other, question))
           : Optional.empty();

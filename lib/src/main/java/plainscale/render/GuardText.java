@@ -18,6 +18,7 @@ import plainscale.units.UnitOfMeasure;
 
 /** The sentences of plausibility and of cautions, the same in every medium. */
 final class GuardText implements GuardResult.Visitor<GuardText.Told> {
+  private static final int LONGEST = 4;
   private static final String LOCAL_RULES = "the rules of the school decide";
 
   /**
@@ -136,13 +137,10 @@ final class GuardText implements GuardResult.Visitor<GuardText.Told> {
     };
   }
 
-  /** A limit to four figures at most, plain where it is short. */
+  /** A limit to four figures at most. */
   private static Shown limit(GuardResult.Impossible impossible) {
     Shown limit = impossible.limit();
-    BigDecimal value = limit.value();
-    boolean plain = value.scale() < 0 && value.precision() - value.scale() <= 4;
-    Shown written = plain ? new Shown(value.setScale(0), null, limit.unit()) : limit;
-    return written.value().precision() > 4 ? written.toFigures(4) : written;
+    return limit.value().precision() > LONGEST ? limit.toFigures(LONGEST) : limit;
   }
 
   private static List<String> doubts(GuardResult.Doubt doubt, String value, Writing writing) {

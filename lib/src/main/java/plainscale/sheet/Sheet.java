@@ -85,8 +85,11 @@ public final class Sheet {
     List<Result> results = new ArrayList<>(defined.remarks());
     results.addAll(results(cellId, cell, wave));
     shown.put(cellId, List.copyOf(results));
-    boolean all = !settings.equals(before) || !cautioned.equals(cautionedBefore);
-    List<Run.Update> updates = updates(cellId, defined.changed(), all, wave);
+    List<Run.Update> updates =
+        new ArrayList<>(updates(cellId, defined.changed(), !settings.equals(before), wave));
+    if (!cautioned.equals(cautionedBefore)) {
+      updates.addAll(warnings(cellId, wave));
+    }
     values = computed;
     return new Run(results, updates, isFixed(cell));
   }
@@ -139,6 +142,21 @@ public final class Sheet {
             if (!same) {
               updates.add(new Run.Update(id, results));
             }
+          }
+        });
+    return updates;
+  }
+
+  /** Other cautions in the sheet may set off others at the values of earlier cells. */
+  private List<Run.Update> warnings(String cellId, Wave wave) {
+    List<Run.Update> updates = new ArrayList<>();
+    cells.forEach(
+        (id, cell) -> {
+          List<Result> before = shown.getOrDefault(id, List.of());
+          List<Result> results = id.equals(cellId) ? before : results(id, cell, wave);
+          if (!GuardResult.setOff(results).equals(GuardResult.setOff(before))) {
+            shown.put(id, results);
+            updates.add(new Run.Update(id, results));
           }
         });
     return updates;

@@ -118,7 +118,7 @@ final class Suspicions {
                     entry.name(),
                     given.shown(),
                     meant.shown(),
-                    display().of(then, unit),
+                    display().fine(then, unit),
                     meant.question().replace("{name}", entry.name())));
   }
 

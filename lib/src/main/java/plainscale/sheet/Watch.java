@@ -156,7 +156,7 @@ final class Watch {
             shown,
             bound.isStrict(),
             Beyond.of(compared, limit, shown.unit()),
-            new Shown(bound.unit().fromCoherent(limit).stripTrailingZeros(), null, bound.unit()),
+            readable(bound.unit().fromCoherent(limit), bound.unit()),
             bound.what(),
             bound.why(),
             doubt,
@@ -235,10 +235,17 @@ final class Watch {
         display(watched).of(watched.quantity(), watched.unit()),
         limit.hazard(),
         limit.side(),
-        new Shown(limit.limit(), null, limit.unit()),
+        readable(limit.limit(), limit.unit()),
         limit.whose(),
         limit.advice(),
         showing.writing());
+  }
+
+  /** A limit as it reads best; what is short is written out. */
+  private static Shown readable(BigDecimal limit, UnitOfMeasure unit) {
+    BigDecimal brief = Beyond.plain(limit.stripTrailingZeros());
+    Shown shown = new Shown(brief, null, unit);
+    return PrefixedForm.of(shown).orElse(shown);
   }
 
   /** The value itself, and all that it hangs on. */
