@@ -7,6 +7,7 @@ import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Writing;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
+import plainscale.sheet.GuardResult;
 import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 
@@ -240,6 +241,11 @@ final class HtmlRenderer implements Result.Visitor<String> {
                     .write(fitted.formula()))
             + "</p>"
         : "";
+  }
+
+  @Override
+  public String guard(GuardResult guard) {
+    return GuardHtml.of(guard.acceptGuard(new GuardText()), medium);
   }
 
   @Override

@@ -7,6 +7,7 @@ import plainscale.picture.Scene;
 import plainscale.render.Screens.Part;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
+import plainscale.sheet.GuardResult;
 import plainscale.sheet.Result;
 
 /** What each kind of result is in pieces for screens. */
@@ -188,6 +189,16 @@ final class ScreenParts implements Result.Visitor<List<Part>> {
   @Override
   public List<Part> noted(Result.Noted noted) {
     return few(noted, noted.remark());
+  }
+
+  @Override
+  public List<Part> unfinished(Result.Unfinished unfinished) {
+    return few(unfinished, unfinished.sentence());
+  }
+
+  @Override
+  public List<Part> guard(GuardResult guard) {
+    return few(guard, guard.accept(new TextRenderer()));
   }
 
   @Override

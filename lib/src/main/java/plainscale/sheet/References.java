@@ -11,6 +11,7 @@ import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
+import plainscale.notation.GuardStatement;
 import plainscale.notation.Open;
 import plainscale.notation.Part;
 import plainscale.notation.Statement;
@@ -267,6 +268,14 @@ final class References implements Statement.Visitor<Stream<String>> {
   @Override
   public Stream<String> open(Open open) {
     return open.around().accept(this);
+  }
+
+  @Override
+  public Stream<String> guard(GuardStatement guard) {
+    return guard instanceof GuardStatement.Expected expected
+        ? Stream.concat(
+            names(expected.value()), expected.range().limits().stream().flatMap(References::names))
+        : Stream.empty();
   }
 
   @Override

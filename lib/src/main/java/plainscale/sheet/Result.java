@@ -50,7 +50,8 @@ public sealed interface Result
         Result.Unfinished,
         Result.Mistaken,
         FieldResult,
-        DataResult {
+        DataResult,
+        GuardResult {
 
   /** Calls the visitor's method for this kind of result. */
   <R> R accept(Visitor<R> visitor);
@@ -485,6 +486,8 @@ public sealed interface Result
     R captioned(Captioned captioned);
 
     R data(DataResult data);
+
+    R guard(GuardResult guard);
 
     R noted(Noted noted);
 

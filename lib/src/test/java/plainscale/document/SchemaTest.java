@@ -271,8 +271,7 @@ class SchemaTest {
     Map.of("minutes", 1, "blank", 1)
         .keySet()
         .forEach(
-            shared ->
-                assertKeywords(json(Schema.text()).path("$defs").path(shared), told, says));
+            shared -> assertKeywords(json(Schema.text()).path("$defs").path(shared), told, says));
   }
 
   private static void assertKeywords(JsonNode node, Set<String> told, Set<String> says) {

@@ -56,7 +56,8 @@ record TypedNumber(
   private Optional<Reading> inWords(Computed computed) {
     String words = after.strip();
     String of = words.startsWith("of a ") ? "of a " : words.startsWith("of an ") ? "of an " : "";
-    return computed.units()
+    return computed
+        .units()
         .filter(unit -> !unit.equals(UnitOfMeasure.ONE))
         .filter(unit -> computed.is(value, figures, unit))
         .flatMap(

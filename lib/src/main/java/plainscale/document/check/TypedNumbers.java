@@ -72,10 +72,9 @@ record TypedNumbers() implements Rule {
     }
   }
 
-  private Optional<Finding> finding(TypedNumber typed, Computed computed, IntFunction<Place> place) {
-    return typed
-        .as(computed)
-        .map(text -> finding(text, computed, place.apply(typed.at())));
+  private Optional<Finding> finding(
+      TypedNumber typed, Computed computed, IntFunction<Place> place) {
+    return typed.as(computed).map(text -> finding(text, computed, place.apply(typed.at())));
   }
 
   private Finding finding(String text, Computed computed, Place place) {

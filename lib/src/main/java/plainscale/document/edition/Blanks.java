@@ -3,8 +3,10 @@ package plainscale.document.edition;
 import java.util.ArrayList;
 import java.util.List;
 import plainscale.render.PageWords;
+import plainscale.render.Renderers;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
+import plainscale.sheet.GuardResult;
 import plainscale.sheet.Piece.Live;
 import plainscale.sheet.Piece.Quoted;
 import plainscale.sheet.Piece.Words;
@@ -172,8 +174,26 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
     return List.of();
   }
 
+  /** What the author left open is open here too; its sentence names no value. */
+  @Override
+  public List<Worksheet> unfinished(Result.Unfinished unfinished) {
+    return List.of(words(unfinished.sentence()));
+  }
+
+  /** Cautions stay; judgements of values go with the values. */
+  @Override
+  public List<Worksheet> guard(GuardResult guard) {
+    return guard instanceof GuardResult.Cautioned
+        ? Renderers.text(List.of(guard)).lines().map(Blanks::words).toList()
+        : List.of();
+  }
+
+  private static Worksheet words(String words) {
+    return new Worksheet.Text(List.of(new Piece.Words(words)));
+  }
+
   @Override
   public List<Worksheet> mistaken(Result.Mistaken mistaken) {
-    return List.of(new Worksheet.Text(List.of(new Piece.Words(task.words().say("mistake")))));
+    return List.of(words(task.words().say("mistake")));
   }
 }

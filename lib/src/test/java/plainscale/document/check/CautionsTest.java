@@ -88,7 +88,9 @@ class CautionsTest {
 
   @Test
   void theTableOfHazardsIsReadWhereThereIsOne() {
-    assertEquals(List.of("open flame", "noise"), List.copyOf(HazardNames.in("/plainscale/fixtures/hazards.tsv").all()));
+    assertEquals(
+        List.of("open flame", "noise"),
+        List.copyOf(HazardNames.in("/plainscale/fixtures/hazards.tsv").all()));
     assertEquals(List.of(), List.copyOf(HazardNames.in("/plainscale/fixtures/none.tsv").all()));
   }
 }

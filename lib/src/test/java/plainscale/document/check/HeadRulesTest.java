@@ -9,7 +9,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import plainscale.document.Lesson;
 import plainscale.document.LessonException;
 
-/** Rules about what a lesson says of itself: one lesson that breaks each, and one that nearly does. */
+/**
+ * Rules about what a lesson says of itself: one lesson that breaks each, and one that nearly does.
+ */
 class HeadRulesTest {
   private static final String FORMAT_2 =
       "The lesson is of format 2, and this program knows format 1; what is new in it is passed over.";
@@ -33,8 +35,7 @@ class HeadRulesTest {
     assertEquals(
         List.of("remark :0 " + FORMAT_2 + " → use a newer Plainscale"),
         new TestLesson().head("{\"format\": 2}").prose("# T").found("format"));
-    assertEquals(
-        List.of(), new TestLesson().head("{\"format\": 1}").prose("# T").found("format"));
+    assertEquals(List.of(), new TestLesson().head("{\"format\": 1}").prose("# T").found("format"));
   }
 
   @Test

@@ -67,7 +67,9 @@ class LessonCheckTest {
     List<Finding> findings =
         new TestLesson().head("{\"aims\": [" + aims + "]}").prose("# T").findings();
     assertEquals(MANY, findings.size());
-    assertEquals("item 10000 of aims is 0, a number; a text belongs there.", findings.get(MANY - 1).sentence());
+    assertEquals(
+        "item 10000 of aims is 0, a number; a text belongs there.",
+        findings.get(MANY - 1).sentence());
   }
 
   @Test
@@ -75,8 +77,20 @@ class LessonCheckTest {
     for (String wrong : List.of("null", "3", "\"x\"", "[]", "[1]", "{\"a\": 1}", "{}")) {
       String head =
           Stream.of(
-                  "format", "title", "level", "minutes", "aims", "hazards", "locale", "scale",
-                  "constants", "twin", "role", "lines", "blank", "alternative")
+                  "format",
+                  "title",
+                  "level",
+                  "minutes",
+                  "aims",
+                  "hazards",
+                  "locale",
+                  "scale",
+                  "constants",
+                  "twin",
+                  "role",
+                  "lines",
+                  "blank",
+                  "alternative")
               .map(field -> "\"%s\": %s".formatted(field, wrong))
               .collect(Collectors.joining(", ", "{", "}"));
       List<Finding> findings = new ArrayList<>();
@@ -89,7 +103,8 @@ class LessonCheckTest {
 
   @Test
   void emptyCellsHaveNothingToFind() {
-    TestLesson lesson = new TestLesson().head("{\"title\": \"T\"}").prose("").code(" \n").code("# only a comment");
+    TestLesson lesson =
+        new TestLesson().head("{\"title\": \"T\"}").prose("").code(" \n").code("# only a comment");
     assertEquals(List.of(), lesson.findings());
   }
 }

@@ -25,7 +25,8 @@ class StatementRulesTest {
   @Test
   void aCellThatFailsIsAnErrorAtItsLine() {
     assertEquals(
-        List.of("error c1:2 I do not know “y” in this sheet. → define it first: given y = …, or y = …"),
+        List.of(
+            "error c1:2 I do not know “y” in this sheet. → define it first: given y = …, or y = …"),
         found("mistake", "x = 2\nz = x + y\nx"));
     assertEquals(List.of(), found("mistake", "x = 2", "z = x + 1"));
   }
@@ -160,9 +161,7 @@ class StatementRulesTest {
   @ValueSource(strings = {"A ball has a weight? No: w is no word.", "Weight matters.", "[w](w)"})
   void aSingleLetterInPlainWordsOrHalfOfADescriptionRefersToNothing(String prose) {
     TestLesson lesson =
-        new TestLesson()
-            .code("given m = 2 g\nw = m g_n \"weight of a hanging ball\"")
-            .prose(prose);
+        new TestLesson().code("given m = 2 g\nw = m g_n \"weight of a hanging ball\"").prose(prose);
     assertEquals(1, lesson.found("unused-result").size());
   }
 
@@ -182,8 +181,7 @@ class StatementRulesTest {
   @Test
   void twoQuantitiesWithTheSameDescriptionAreTold() {
     assertEquals(
-        List.of(
-            "warning c2:1 “Mass  of a ball” describes m and M. → say in words how they differ"),
+        List.of("warning c2:1 “Mass  of a ball” describes m and M. → say in words how they differ"),
         found(
             "same-description",
             "given m = 2 g \"mass of a ball\"\ngiven s = 2 m",
