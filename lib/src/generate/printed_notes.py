@@ -1,0 +1,82 @@
+"""Re-computes what the notes of `plainscale/printed/*.txt` give where a book's number is not the rounded value.
+
+Nothing is written. A note without a formula here, a formula without a note, and a number that differs are told.
+"""
+
+import re
+import sys
+from decimal import ROUND_HALF_EVEN, Decimal
+from math import asin, atan, atan2, cos, exp, log, pi, radians, sin, sqrt, tan
+
+import tables
+
+PRINTED = tables.FIXTURES.parent / "printed"
+
+# School values of constants, College Physics 2e, Useful Information (m42720).
+g, G, c, h, e = 9.80, 6.67e-11, 3.00e8, 6.63e-34, 1.60e-19
+k_e, eps0, mu0, N_A, k_B, R = 8.99e9, 8.85e-12, 1.26e-6, 6.02e23, 1.38e-23, 8.31
+m_e, m_p, m_n, sigma, eV = 9.11e-31, 1.6726e-27, 1.6749e-27, 5.67e-8, 1.602176634e-19
+
+
+def d_sin(angle):
+    """Of degrees; so the two below."""
+    return sin(radians(angle))
+
+
+def d_cos(angle):
+    return cos(radians(angle))
+
+
+def d_tan(angle):
+    return tan(radians(angle))
+
+
+# id and name of the example: the number in the unit of the note.
+FORMULAS = {
+    # plane-motion
+    "volcano v_y": lambda: -sqrt((25 * d_sin(35)) ** 2 + 2 * g * 20),
+    "volcano φ": lambda: -atan(sqrt((25 * d_sin(35)) ** 2 + 2 * g * 20) / (25 * d_cos(35))) * 180 / pi,
+    "skier-on-a-slope x": lambda: 75 + 41 + 0.5 * 2.1 * d_cos(15) * 100,
+    "skier-on-a-slope y": lambda: -20 - 11 - 0.5 * 2.1 * d_sin(15) * 100,
+    "skier-on-a-slope v_x": lambda: 4.1 + 2.1 * d_cos(15) * 10,
+    "golf-shots b_2": lambda: d_tan(70) / 90,
+    "proton-in-a-circle ω": lambda: 5.0e6 / 0.175,
+    "proton-in-a-circle y": lambda: 0.175 * sin(5.0e6 / 0.175 * 2.0e-7),
+    "growing-speed-on-a-circle a": lambda: sqrt((2.5**2 / 2) ** 2 + 1.5**2),
+}
+
+
+def notes():
+    """The notes of all files: id and name, and the number as text."""
+    for file in sorted(PRINTED.glob("*.txt")):
+        for line in file.read_text(encoding="utf-8").splitlines():
+            word, _, rest = line.partition(" ")
+            if word == "example":
+                example = rest.partition(":")[0]
+            elif word == "printed":
+                name = rest.partition(" = ")[0]
+            elif word == "note":
+                yield f"{example} {name}", rest.partition(":")[0].split(" ")[0]
+
+
+def agrees(value, text):
+    shown = Decimal(text)
+    exponent = Decimal((0, (1,), shown.as_tuple().exponent))
+    return Decimal(f"{value:.12e}").quantize(exponent, ROUND_HALF_EVEN) == shown
+
+
+def main():
+    wrong, seen = [], set()
+    for key, text in notes():
+        seen.add(key)
+        if key not in FORMULAS:
+            wrong.append(f"{key}: no formula")
+        elif not agrees(FORMULAS[key](), text):
+            wrong.append(f"{key}: {FORMULAS[key]()!r}, the note has {text}")
+    wrong += [f"{key}: no such note" for key in FORMULAS.keys() - seen]
+    print(f"{len(seen)} notes", *wrong, sep="\n")
+    sys.exit(bool(wrong))
+
+
+if __name__ == "__main__":
+    main()
