@@ -31,6 +31,11 @@ def d_tan(angle):
     return tan(radians(angle))
 
 
+def halley_axis():
+    """In astronomical units."""
+    return (G * 2.00e30 / (4 * pi**2) * (75.3 * 365 * 86400) ** 2) ** (1 / 3) / 149597870700
+
+
 # id and name of the example: the number in the unit of the note.
 FORMULAS = {
     # plane-motion
@@ -43,6 +48,22 @@ FORMULAS = {
     "proton-in-a-circle ω": lambda: 5.0e6 / 0.175,
     "proton-in-a-circle y": lambda: 0.175 * sin(5.0e6 / 0.175 * 2.0e-7),
     "growing-speed-on-a-circle a": lambda: sqrt((2.5**2 / 2) ** 2 + 1.5**2),
+    # forces
+    "skier N": lambda: 60 * g * d_cos(25),
+    "rocket-sled-again T": lambda: (2100 * 49 + 650) / 4,
+    "crate-pushed a": lambda: (180 - 0.600 * 20 * g) / 20,
+    "baggage T": lambda: 820 * 3 * 400 / 1050,
+    "four-forces a": lambda: sqrt((10 * d_cos(30) - 5) ** 2 + (10 * d_sin(30) + 2 - 40) ** 2) / 4,
+    # gravitation
+    "masses-of-earth-and-moon M_E": lambda: g * 6.37e6**2 / G,
+    "masses-of-earth-and-moon g_M": lambda: g * 1.7e6 / 6.37e6,
+    "weightless-equator v": lambda: sqrt(g * 6.37e6),
+    "weightless-equator T": lambda: 2 * pi * sqrt(6.37e6 / g),
+    "mass-from-the-moon M": lambda: 4 * pi**2 * 3.84e8**3 / (G * 2.36e6**2),
+    "how-far r_2": lambda: 1 / (1 / 1.50e11 - 30e3**2 / (2 * G * 1.99e30)),
+    "space-station v": lambda: sqrt(G * 5.96e24 / 6.77e6),
+    "halley a_h": lambda: halley_axis(),
+    "halley Q": lambda: 2 * halley_axis() - 0.586,
 }
 
 
