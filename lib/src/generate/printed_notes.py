@@ -64,6 +64,17 @@ FORMULAS = {
     "space-station v": lambda: sqrt(G * 5.96e24 / 6.77e6),
     "halley a_h": lambda: halley_axis(),
     "halley Q": lambda: 2 * halley_axis() - 0.586,
+    # statics
+    "pillar m": lambda: 2700 * 0.20 * 3.0,
+    "pillar p": lambda: (1620 * g + 1e4) / 0.20 / 1e3,
+    "pillar x": lambda: (1620 * g + 1e4) / 0.20 / 4.5e10,
+    "press x": lambda: 2.0e-5 * 2300 * 6894.757293168 / 101325,
+    # fluids
+    "soap-bubble p": lambda: 740 / 133.322387415,
+    "eardrum p": lambda: 3e4 / 133.322387415,
+    "needle N_R": lambda: 2 * 1025 * 0.120e-6 / (pi * 0.150e-3 * 1.00e-3),
+    "ladder F_f": lambda: sqrt(400**2 + (200 / d_tan(53)) ** 2),
+    "ladder φ": lambda: atan(400 / (200 / d_tan(53))) * 180 / pi,
 }
 
 
