@@ -75,6 +75,10 @@ FORMULAS = {
     "needle N_R": lambda: 2 * 1025 * 0.120e-6 / (pi * 0.150e-3 * 1.00e-3),
     "ladder F_f": lambda: sqrt(400**2 + (200 / d_tan(53)) ** 2),
     "ladder φ": lambda: atan(400 / (200 / d_tan(53))) * 180 / pi,
+    # heat
+    "heat-pump η": lambda: 60 / 318.15,
+    # gases
+    "water-vapour c_n": lambda: 2.33e3 / (R * 293.15),
 }
 
 
