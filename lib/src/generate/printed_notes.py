@@ -16,6 +16,8 @@ PRINTED = tables.FIXTURES.parent / "printed"
 g, G, c, h, e = 9.80, 6.67e-11, 3.00e8, 6.63e-34, 1.60e-19
 k_e, eps0, mu0, N_A, k_B, R = 8.99e9, 8.85e-12, 1.26e-6, 6.02e23, 1.38e-23, 8.31
 m_e, m_p, m_n, sigma, eV = 9.11e-31, 1.6726e-27, 1.6749e-27, 5.67e-8, 1.602176634e-19
+# CODATA 2022, where an example asks for it.
+E_EXACT, M_E, M_U = 1.602176634e-19, 9.1093837139e-31, 1.66053906892e-27
 
 
 def d_sin(angle):
@@ -79,6 +81,26 @@ FORMULAS = {
     "heat-pump η": lambda: 60 / 318.15,
     # gases
     "water-vapour c_n": lambda: 2.33e3 / (R * 293.15),
+    # charge
+    "penny x": lambda: 2.0e-9 / E_EXACT * M_E / 2.5e-3 * 100,
+    "copper-ball-again m_a": lambda: 63.5 * M_U,
+    "copper-ball-again n_a": lambda: 0.050 / (63.5 * M_U),
+    "copper-ball-again n": lambda: 29 * 0.050 / (63.5 * M_U),
+    "copper-ball-again x": lambda: 2.00e-6 / E_EXACT / (29 * 0.050 / (63.5 * M_U)),
+    "plutonium m_a": lambda: 244 * M_U,
+    "plutonium n_a": lambda: 4 / (244 * M_U),
+    "plutonium n": lambda: 94 * 4 / (244 * M_U),
+    "drift n": lambda: 8.80e3 / 63.54e-3 * N_A,
+    # electrostatics
+    "hanging-balls d": lambda: 2 * 0.50 * d_sin(5),
+    "hanging-balls Q": lambda: 2 * 0.50 * d_sin(5) * sqrt(5e-3 * g * d_tan(5) / k_e),
+    "charge-from-field Q": lambda: 1e4 * 0.250**2 / k_e,
+    "field-of-the-earth Q": lambda: 150 * 6.37e6**2 / k_e,
+    "triangle-of-charges F_net": lambda: 2 * k_e * 5e-6 * 2.5e-6 / 0.13**2 * 5 / 13,
+    "alpha-and-electron F": lambda: 3.2e-19 * k_e * e / 1e-20,
+    "thundercloud a": lambda: 2.0e5 * E_EXACT / M_E,
+    "ball-at-a-plate E": lambda: 30e-6 / (2 * eps0),
+    "ball-at-a-plate θ": lambda: atan(9e-10 * 30e-6 / (2 * eps0) / (0.25e-3 * g)) * 180 / pi,
 }
 
 
