@@ -101,6 +101,8 @@ FORMULAS = {
     "thundercloud a": lambda: 2.0e5 * E_EXACT / M_E,
     "ball-at-a-plate E": lambda: 30e-6 / (2 * eps0),
     "ball-at-a-plate θ": lambda: atan(9e-10 * 30e-6 / (2 * eps0) / (0.25e-3 * g)) * 180 / pi,
+    # circuits
+    "discharge V_1": lambda: 1e4 * exp(-1),
 }
 
 
