@@ -103,6 +103,12 @@ FORMULAS = {
     "ball-at-a-plate θ": lambda: atan(9e-10 * 30e-6 / (2 * eps0) / (0.25e-3 * g)) * 180 / pi,
     # circuits
     "discharge V_1": lambda: 1e4 * exp(-1),
+    # optics
+    "cornea f": lambda: 1 / (1 / 12.0 - 1 / 0.384),
+    "cornea R": lambda: 2 / (1 / 12.0 - 1 / 0.384),
+    # wave-optics
+    "grating y_v": lambda: 2 * tan(asin(0.380)),
+    "grating y_r": lambda: 2 * tan(asin(0.760)),
 }
 
 
