@@ -18,6 +18,9 @@ k_e, eps0, mu0, N_A, k_B, R = 8.99e9, 8.85e-12, 1.26e-6, 6.02e23, 1.38e-23, 8.31
 m_e, m_p, m_n, sigma, eV = 9.11e-31, 1.6726e-27, 1.6749e-27, 5.67e-8, 1.602176634e-19
 # CODATA 2022, where an example asks for it.
 E_EXACT, M_E, M_U = 1.602176634e-19, 9.1093837139e-31, 1.66053906892e-27
+C_EXACT, N_A_EXACT = 299792458, 6.02214076e23
+YEAR = 365.25 * 86400
+SUN_LOSS = 4 * 1.007825 - 4.002603 - 2 * 0.000549  # u
 
 
 def d_sin(angle):
@@ -109,6 +112,16 @@ FORMULAS = {
     # wave-optics
     "grating y_v": lambda: 2 * tan(asin(0.380)),
     "grating y_r": lambda: 2 * tan(asin(0.760)),
+    # quantum
+    "photon-and-electron K": lambda: (h / 500e-9) ** 2 / (2 * m_e),
+    "electron-in-an-atom K": lambda: (h / (4 * pi * 1e-11)) ** 2 / (2 * m_e) / eV,
+    # nuclei
+    "caesium m": lambda: 6.0e6 * 3.7e10 * 30.2 * YEAR / log(2) * 0.137 / N_A,
+    "strontium λ": lambda: log(2) / (28.8 * YEAR),
+    "strontium A": lambda: log(2) / (28.8 * YEAR) * N_A_EXACT / 89.91,
+    "burial t": lambda: 5730 * log(1.25) / log(2),
+    "sun n": lambda: 3.8e26 / (SUN_LOSS * M_U * C_EXACT**2),
+    "sun μ": lambda: 3.8e26 / C_EXACT**2,
 }
 
 
