@@ -122,6 +122,16 @@ FORMULAS = {
     "burial t": lambda: 5730 * log(1.25) / log(2),
     "sun n": lambda: 3.8e26 / (SUN_LOSS * M_U * C_EXACT**2),
     "sun μ": lambda: 3.8e26 / C_EXACT**2,
+    "ice-box-again Q": lambda: 0.035 * 0.950 * 35 / 0.0250 * 86400,
+    "ice-box-again m": lambda: 0.035 * 0.950 * 35 / 0.0250 * 86400 / 334e3,
+    # estimates
+    "trillion y": lambda: 9e8 / 6480000 / 12,
+    # unreasonable
+    "mountain M": lambda: 0.02 * g * 1e8 / G,
+    "gymnast t": lambda: 0.050 * 10.0 / 500 * 1e3,
+    "cold-steam T_c": lambda: 0.300 * 723.15 - 273.15,
+    "low-voltage-line P_l": lambda: (1e8 / 480) ** 2 / 1e6,
+    "red-on-magnesium K": lambda: 6.62607015e-34 * C_EXACT / 700e-9 / eV - 3.68,
 }
 
 
