@@ -41,6 +41,19 @@ def halley_axis():
     return (G * 2.00e30 / (4 * pi**2) * (75.3 * 365 * 86400) ** 2) ** (1 / 3) / 149597870700
 
 
+def reactance_uncertainty():
+    """Of JCGM 100:2008, H.2: from the covariances of the means of five readings."""
+    volts = [5.007, 4.994, 5.005, 4.990, 4.999]
+    amperes = [19.663e-3, 19.639e-3, 19.640e-3, 19.685e-3, 19.678e-3]
+    radians_ = [1.0456, 1.0438, 1.0468, 1.0428, 1.0433]
+    series = [volts, amperes, radians_]
+    v, i, phi = (sum(x) / 5 for x in series)
+    slopes = [sin(phi) / i, -v * sin(phi) / i**2, v * cos(phi) / i]
+    # What each row of readings adds to the deviation of X, to first order.
+    rows = [sum(s * (x[k] - m) for s, x, m in zip(slopes, series, (v, i, phi))) for k in range(5)]
+    return sqrt(sum(row**2 for row in rows) / (5 * 4))
+
+
 # id and name of the example: the number in the unit of the note.
 FORMULAS = {
     # plane-motion
@@ -67,7 +80,7 @@ FORMULAS = {
     "mass-from-the-moon M": lambda: 4 * pi**2 * 3.84e8**3 / (G * 2.36e6**2),
     "how-far r_2": lambda: 1 / (1 / 1.50e11 - 30e3**2 / (2 * G * 1.99e30)),
     "space-station v": lambda: sqrt(G * 5.96e24 / 6.77e6),
-    "halley a_h": lambda: halley_axis(),
+    "halley a_h": halley_axis,
     "halley Q": lambda: 2 * halley_axis() - 0.586,
     # statics
     "pillar m": lambda: 2700 * 0.20 * 3.0,
@@ -132,6 +145,8 @@ FORMULAS = {
     "cold-steam T_c": lambda: 0.300 * 723.15 - 273.15,
     "low-voltage-line P_l": lambda: (1e8 / 480) ** 2 / 1e6,
     "red-on-magnesium K": lambda: 6.62607015e-34 * C_EXACT / 700e-9 / eV - 3.68,
+    # uncertainty
+    "impedance-of-a-coil u(X)": reactance_uncertainty,
 }
 
 

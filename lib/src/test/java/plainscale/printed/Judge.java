@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plainscale.notation.Greek;
 import plainscale.printed.Answer.Amount;
 import plainscale.printed.Answer.Note;
@@ -35,11 +36,20 @@ final class Judge {
     if (!run.ok()) {
       return new Verdict(example, answer, Outcome.FAIL, sentences(run));
     }
-    Optional<Quantity> value = sheet.value(Greek.normal(answer.name()));
+    Optional<Quantity> value = value(answer.name(), sheet);
     if (value.isEmpty()) {
       return new Verdict(example, answer, Outcome.FAIL, "has no value");
     }
     return judged(example, answer, value.get());
+  }
+
+  /** The value of a name, or of {@code u(NAME)} its standard uncertainty. */
+  private static Optional<Quantity> value(String name, Sheet sheet) {
+    return name.startsWith("u(")
+        ? sheet
+            .value(Greek.normal(name.substring(2, name.length() - 1)))
+            .map(x -> Quantity.solved(x.uncertainty().standard(), x.kind()))
+        : sheet.value(Greek.normal(name));
   }
 
   private static String sentences(Run run) {
@@ -49,6 +59,9 @@ final class Judge {
   }
 
   private static Verdict judged(PrintedExample example, Answer answer, Quantity value) {
+    if (!isOfKind(value, answer)) {
+      return new Verdict(example, answer, Outcome.FAIL, "is " + value);
+    }
     boolean agrees = agrees(value, answer.printed());
     if (answer.note().isEmpty()) {
       String remark = "computed " + in(value, answer.printed()).round(MathContext.DECIMAL32);
@@ -82,12 +95,16 @@ final class Judge {
     return number.subtract(amount.number()).abs().compareTo(most) <= 0;
   }
 
+  private static boolean isOfKind(Quantity value, Answer answer) {
+    return Stream.concat(Stream.of(answer.printed()), answer.note().map(Note::recomputed).stream())
+        .allMatch(amount -> unit(amount).kind().equals(value.kind()));
+  }
+
   private static BigDecimal in(Quantity value, Amount amount) {
-    UnitOfMeasure unit =
-        amount.unit().isEmpty() ? UnitOfMeasure.ONE : UnitParser.parse(amount.unit());
-    if (!unit.kind().equals(value.kind())) {
-      throw new IllegalArgumentException(amount + " where the value is " + value);
-    }
-    return unit.fromCoherent(value.value());
+    return unit(amount).fromCoherent(value.value());
+  }
+
+  private static UnitOfMeasure unit(Amount amount) {
+    return amount.unit().isEmpty() ? UnitOfMeasure.ONE : UnitParser.parse(amount.unit());
   }
 }
