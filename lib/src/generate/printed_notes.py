@@ -147,6 +147,23 @@ FORMULAS = {
     "red-on-magnesium K": lambda: 6.62607015e-34 * C_EXACT / 700e-9 / eV - 3.68,
     # uncertainty
     "impedance-of-a-coil u(X)": reactance_uncertainty,
+    "copper-wire E": lambda: 1.68e-8 * 10e-3 / (pi * 2.053e-3**2 / 4),
+    "opposed-batteries I": lambda: 12 / 50,
+    # momentum
+    "crater F": lambda: 7970 * 4 / 3 * pi * 25**3 * 1.28e4 / 2,
+    "airbag F_2": lambda: 860 / g * 27 / 0.20,
+    "bouncing-ball Δp": lambda: 2 * 0.25 * sqrt(2 * g * 1.50),
+    "bouncing-ball Δv": lambda: 2 * 0.25 * sqrt(2 * g * 1.50) / 5.97e24,
+    "comet-lander Δp": lambda: 96 * 1.38,
+    "comet-lander Δv": lambda: -96 * 1.38 / 1.0e13,
+    "car-and-truck-crash v": lambda: 2.5 * sqrt(2 * 0.62 * 9.80665 * 10),
+    "crossing w": lambda: sqrt((1200 * 60) ** 2 + (3000 * 40) ** 2) / 4200 / 3.6,
+    "earth-and-moon R_c": lambda: 7.36e22 * 3.82e8 / (5.97e24 + 7.36e22),
+    # rotation
+    "centrifuge-stops ω": lambda: 1e4 * pi / 30 / 30,
+    "centrifuge-stops a_c": lambda: 0.2 * (1e4 * pi / 900) ** 2,
+    "centrifuge-stops a": lambda: 0.2 * sqrt((1e4 * pi / 900) ** 4 + (1e4 * pi / 900) ** 2),
+    "boomerang K_r": lambda: 0.5 * 0.7**2 / 12 * (20 * pi) ** 2,
 }
 
 
