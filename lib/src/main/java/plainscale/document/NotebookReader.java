@@ -40,7 +40,7 @@ final class NotebookReader {
   private Lesson read(Reader json) throws LessonException, IOException {
     scan(json);
     checkFormat();
-    checkLanguage();
+    checkLanguage(file, metadata);
     List<LessonCell> lesson = new ArrayList<>();
     Set<String> ids = new HashSet<>();
     for (JsonNode cell : cells) {
@@ -119,7 +119,8 @@ final class NotebookReader {
     }
   }
 
-  private void checkLanguage() throws LessonException {
+  /** The metadata of a notebook may say that its cells are in another language. */
+  static void checkLanguage(String file, JsonNode metadata) throws LessonException {
     String language = metadata.path("kernelspec").path("language").asText("");
     String name =
         language.isEmpty() ? metadata.path("language_info").path("name").asText("") : language;

@@ -47,6 +47,15 @@ public record WorkedLesson(Lesson lesson, List<WorkedCell> cells) {
     cells.replaceAll(c -> c.cell().id().equals(id) ? new WorkedCell(c.cell(), results) : c);
   }
 
+  /** How many blanks the cells left to be filled in. */
+  public int blanks() {
+    return cells.stream()
+        .flatMap(cell -> cell.results().stream())
+        .filter(Result.Unfinished.class::isInstance)
+        .mapToInt(result -> ((Result.Unfinished) result).blanks())
+        .sum();
+  }
+
   /** How many mistakes the cells showed. */
   public long mistakes() {
     return cells.stream()
