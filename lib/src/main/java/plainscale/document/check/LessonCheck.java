@@ -18,18 +18,41 @@ import plainscale.document.LessonCell;
  * }</pre>
  */
 public final class LessonCheck {
+  /** All rules; those that look at the lesson as a whole come first. */
+  static final List<Rule> RULES =
+      List.of(
+        new ReaderRemarks(),
+        new FormatVersion(),
+        new Metadata(),
+        new LessonTitle(),
+        new LessonMinutes(),
+        new DeclaredSettings(),
+        new Cautions(),
+        new CellRoles(),
+        new CellMistakes(),
+        new ImplausibleValues(),
+        new GivenUnits(),
+        new GivenDescriptions(),
+        new UnusedGivens(),
+        new UnusedResults(),
+        new SameDescriptions(),
+        new TypedNumbers(),
+        new PictureWords(),
+        new AttachedPictures(),
+        new FigureCaptions());
+
   private LessonCheck() {}
 
   /** Runs the lesson and tells what was found, in the order of its cells. */
   public static List<Finding> of(Lesson lesson) {
-    return of(lesson, HazardNames.in(HazardNames.TABLE), done -> {});
+    return of(lesson, done -> {});
   }
 
   /** The same; {@code progress} hears how many cells have been run. */
-  public static List<Finding> of(Lesson lesson, HazardNames hazards, IntConsumer progress) {
+  public static List<Finding> of(Lesson lesson, IntConsumer progress) {
     CheckedLesson checked = CheckedLesson.run(lesson, progress);
     List<Finding> findings = new ArrayList<>();
-    rules(hazards).forEach(rule -> rule.check(checked).forEach(findings::add));
+    RULES.forEach(rule -> rule.check(checked).forEach(findings::add));
     Map<String, Integer> order = order(lesson.cells());
     findings.sort(
         Comparator.comparingInt((Finding finding) -> order.getOrDefault(finding.cell(), -1))
@@ -45,29 +68,6 @@ public final class LessonCheck {
 
   /** What the rules are called in findings. */
   public static List<String> ruleNames() {
-    return rules(List::of).stream().map(Rule::name).toList();
-  }
-
-  /** All rules; those that look at the lesson as a whole come first. */
-  static List<Rule> rules(HazardNames hazards) {
-    return List.of(
-        new ReaderRemarks(),
-        new FormatVersion(),
-        new Metadata(),
-        new LessonTitle(),
-        new LessonMinutes(),
-        new DeclaredSettings(),
-        new Cautions(hazards),
-        new CellRoles(),
-        new CellMistakes(),
-        new GivenUnits(),
-        new GivenDescriptions(),
-        new UnusedGivens(),
-        new UnusedResults(),
-        new SameDescriptions(),
-        new TypedNumbers(),
-        new PictureWords(),
-        new AttachedPictures(),
-        new FigureCaptions());
+    return RULES.stream().map(Rule::name).toList();
   }
 }
