@@ -139,7 +139,7 @@ class CheckCommandTest {
     String good = lesson("z.ipynb", FAILING);
     assertEquals(2, check(odd, good));
     assertEquals(sentence, err.toString().strip());
-    assertEquals("1 lesson checked: 1 error.", lines().get(1));
+    assertEquals("1 lesson checked: 1 error; 1 file could not be read.", lines().get(1));
     out.getBuffer().setLength(0);
     assertEquals(2, check("--json", odd, good));
     JsonNode findings = JSON.readTree(out.toString());
@@ -213,6 +213,40 @@ class CheckCommandTest {
   }
 
   @Test
+  void aTextIsCheckedByTheLinesOfItsFile() throws IOException {
+    String text =
+        """
+        ---
+        plainscale: 1
+        minutes: long
+        ---
+
+        # Balls
+
+        They weigh 26.5 mN.
+
+        ```plainscale givens role: measurement, minuts: 5
+        given m = 2.70 g "mass"
+        w = m g_n
+        ```
+        """;
+    String file = file("balls.md", text);
+    assertEquals(1, check(file));
+    assertEquals(
+        List.of(
+            file
+                + ":1: error: minutes is \"long\", a text; a whole number belongs there. Try: write, for example, minutes: 45 [metadata]",
+            file
+                + ":8: warning: 26.5 mN stands in the text and is also computed as w. Try: say it with {w}, so that it follows the givens [typed-number]",
+            file
+                + ":10: remark: Line 10: a cell says nothing as “minuts”; did you mean minutes? [reader]",
+            file
+                + ":12: warning: Nothing refers to w after it is found. Try: say {w} in a sentence, set it against another number, or take the line out [unused-result]",
+            "1 lesson checked: 1 error, 2 warnings, 1 remark."),
+        lines());
+  }
+
+  @Test
   void aFindingIsOneLineThatATerminalCanShow() {
     Finding finding = new Finding("title", Severity.ERROR, "", 0, "A\nB \u001b[2J.", "");
     assertEquals(
@@ -240,9 +274,10 @@ class CheckCommandTest {
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
             .redirectError(ProcessBuilder.Redirect.DISCARD)
             .start();
-    assertEquals(0, process.waitFor());
+    process.waitFor();
     String loaded = Files.readString(classes);
-    assertTrue(loaded.contains(" plainscale.session.KernelServer "), "the log of classes");
+    assertTrue(loaded.contains(" plainscale.session.KernelServer "), "the kernel has started");
+    assertTrue(loaded.contains(" plainscale.sheet.Presenter "), "a cell was run");
     for (String part : List.of("com.networknt.", "org.slf4j.", "plainscale.document.check.")) {
       assertFalse(loaded.contains(" " + part), part);
     }

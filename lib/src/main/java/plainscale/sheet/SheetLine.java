@@ -34,6 +34,7 @@ public record SheetLine(
             .filter(name -> !defines.contains(name))
             .collect(Collectors.toCollection(LinkedHashSet::new));
     boolean everything = mentions.remove(References.EVERYTHING);
-    return new SheetLine(statement, defines, mentions, everything, Figures.isPicture(Open.within(statement)));
+    return new SheetLine(
+        statement, defines, mentions, everything, Figures.isPicture(Open.within(statement)));
   }
 }

@@ -107,8 +107,12 @@ record CheckedLesson(
 
   /** The lesson as a whole, whose head is at the top of a text file. */
   Place whole() {
-    boolean file = lesson().cells().stream().anyMatch(cell -> cell.line() > 0);
-    return new Place("", file ? 1 : 0);
+    return new Place("", isText() ? 1 : 0);
+  }
+
+  /** Whether it was read from a text, in whose lines its cells stand. */
+  boolean isText() {
+    return lesson().cells().stream().anyMatch(cell -> cell.line() > 0);
   }
 
   /** A cell as a whole: in a text the line in which its fence opens. */

@@ -21,7 +21,8 @@ record ImplausibleValues() implements Rule {
     return lesson.worked().cells().stream()
         .flatMap(
             worked ->
-                worked.results().stream().flatMap(result -> check(lesson, worked, result).stream()));
+                worked.results().stream()
+                    .flatMap(result -> check(lesson, worked, result).stream()));
   }
 
   private Optional<Finding> check(CheckedLesson lesson, WorkedCell worked, Result result) {

@@ -21,29 +21,29 @@ public final class LessonCheck {
   /** All rules; those that look at the lesson as a whole come first. */
   static final List<Rule> RULES =
       List.of(
-        new ReaderRemarks(),
-        new FormatVersion(),
-        new Metadata(),
-        new LessonTitle(),
-        new LessonMinutes(),
-        new DeclaredSettings(),
-        new Cautions(),
-        new CellRoles(),
-        new CellMistakes(),
-        new ImplausibleValues(),
-        new GivenUnits(),
-        new GivenDescriptions(),
-        new UnusedGivens(),
-        new UnusedResults(),
-        new SameDescriptions(),
-        new TypedNumbers(),
-        new PictureWords(),
-        new AttachedPictures(),
-        new FigureCaptions());
+          new ReaderRemarks(),
+          new FormatVersion(),
+          new Metadata(),
+          new LessonTitle(),
+          new LessonMinutes(),
+          new DeclaredSettings(),
+          new Cautions(),
+          new CellRoles(),
+          new CellMistakes(),
+          new ImplausibleValues(),
+          new GivenUnits(),
+          new GivenDescriptions(),
+          new UnusedGivens(),
+          new UnusedResults(),
+          new SameDescriptions(),
+          new TypedNumbers(),
+          new PictureWords(),
+          new AttachedPictures(),
+          new FigureCaptions());
 
   private LessonCheck() {}
 
-  /** Runs the lesson and tells what was found, in the order of its cells. */
+  /** Runs the lesson and tells what was found, in the order of its cells and lines. */
   public static List<Finding> of(Lesson lesson) {
     return of(lesson, done -> {});
   }
@@ -53,7 +53,7 @@ public final class LessonCheck {
     CheckedLesson checked = CheckedLesson.run(lesson, progress);
     List<Finding> findings = new ArrayList<>();
     RULES.forEach(rule -> rule.check(checked).forEach(findings::add));
-    Map<String, Integer> order = order(lesson.cells());
+    Map<String, Integer> order = checked.isText() ? Map.of() : order(lesson.cells());
     findings.sort(
         Comparator.comparingInt((Finding finding) -> order.getOrDefault(finding.cell(), -1))
             .thenComparingInt(Finding::line));

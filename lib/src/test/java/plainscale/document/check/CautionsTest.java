@@ -107,7 +107,8 @@ class CautionsTest {
 
   @Test
   void aValueThatSetsOffACautionIsToldOnce() {
-    String values = "given P = 5 mW \"power of the laser\"\ngiven P_2 = 6 mW \"power of the other laser\"";
+    String values =
+        "given P = 5 mW \"power of the laser\"\ngiven P_2 = 6 mW \"power of the other laser\"";
     assertEquals(
         List.of(
             "warning c1:1 A value sets off the caution of lasers, which the lesson does not name as a hazard. → write lasers into hazards in the metadata of the lesson, and caution lasers in a cell"),
