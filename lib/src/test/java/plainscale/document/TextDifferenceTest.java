@@ -111,8 +111,7 @@ class TextDifferenceTest {
   void aNewCellIsItsOwnLinesOnly() throws LessonException {
     String cell = "```plainscale\nn = m/M \"amount\"\n```\n\n";
     int place = TEXT.indexOf("<!-- cell");
-    Lesson after =
-        Lesson.parse("drop.md", TEXT.substring(0, place) + cell + TEXT.substring(place));
+    Lesson after = Lesson.parse("drop.md", TEXT.substring(0, place) + cell + TEXT.substring(place));
     assertEquals(
         List.of("+ ```plainscale", "+ n = m/M \"amount\"", "+ ```", "+ "),
         changed(before.text(), after.text()));
