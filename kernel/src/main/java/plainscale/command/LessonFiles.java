@@ -8,10 +8,13 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import plainscale.document.LessonException;
 import plainscale.document.LessonFile;
 import plainscale.document.LessonForm;
+import plainscale.document.Twin;
 
 /**
  * The lessons that a place on the command line means.
@@ -50,6 +53,26 @@ record LessonFiles(List<Path> lessons, List<Path> others) {
     Collections.sort(found.lessons);
     Collections.sort(found.others);
     return new LessonFiles(found.lessons, found.others);
+  }
+
+  /** Of a notebook and a text that hold the same only the text, which has lines. */
+  List<Path> once() {
+    Set<Path> texts = new HashSet<>(lessons);
+    List<Path> once = new ArrayList<>(lessons);
+    once.removeIf(file -> repeats(file, texts));
+    return once;
+  }
+
+  private static boolean repeats(Path file, Set<Path> texts) {
+    try {
+      LessonFile lesson = LessonFile.of(file);
+      LessonFile text = lesson.other();
+      return lesson.form() == LessonForm.NOTEBOOK
+          && texts.contains(text.path())
+          && Twin.digest(lesson.read()).equals(Twin.digest(text.read()));
+    } catch (LessonException e) {
+      return false; // whoever reads it will be told
+    }
   }
 
   private static final class Collector extends SimpleFileVisitor<Path> {

@@ -18,6 +18,7 @@ import plainscale.document.LessonException;
       RunCommand.class,
       HandoutCommand.class,
       ConvertCommand.class,
+      CheckCommand.class,
       InstallCommand.class,
       LabCommand.class,
       KernelCommand.class,

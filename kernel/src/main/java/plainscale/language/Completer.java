@@ -10,6 +10,7 @@ import plainscale.notation.DataStatement;
 import plainscale.notation.Functions;
 import plainscale.notation.Greek;
 import plainscale.notation.Keywords;
+import plainscale.notation.Open;
 import plainscale.notation.Statement;
 import plainscale.sheet.Entry;
 import plainscale.sheet.Sheet;
@@ -21,10 +22,10 @@ import plainscale.units.UnitTable;
  */
 final class Completer {
   private static final Pattern IN_UNIT =
-      Pattern.compile("(\\[[^\\]]*|\\bin |\\d[ ·/*]?|=\\s*[-\\d.±() e×]+[^\"]*)$");
+      Pattern.compile("(\\[[^\\]]*|\\bin |[\\d?][ ·/*]?|=\\s*[-\\d.±() e×?]+[^\"]*)$");
   private static final Pattern LINE_START = Pattern.compile("(^|\\n)\\h*$");
   private static final Pattern AFTER_GIVEN_NUMBER =
-      Pattern.compile("(^|\\n)given\\h[^\"\\n]*=\\h*[-\\d(][^\"\\n]*$");
+      Pattern.compile("(^|\\n)given\\h[^\"\\n]*=\\h*[-\\d(?][^\"\\n]*$");
 
   /** Multiples that are used every day; all others can be written too. */
   private static final List<String> EVERYDAY =
@@ -101,6 +102,9 @@ final class Completer {
   }
 
   private static Completion.Item item(Entry entry) {
+    if (entry.statement() instanceof Open) {
+      return new Completion.Item(entry.name(), "blank");
+    }
     if (entry.statement() instanceof Statement.Relation) {
       return new Completion.Item(entry.name(), "relation");
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import plainscale.laws.Constant;
 import plainscale.notation.Functions;
 import plainscale.notation.Greek;
+import plainscale.notation.Open;
 import plainscale.notation.Printer;
 import plainscale.notation.Statement;
 import plainscale.quantity.ElementaryFunction;
@@ -41,7 +42,8 @@ final class Inspector {
   }
 
   Optional<MimeBundle> inspect(String code, int cursor) {
-    String word = Word.around(code, cursor).text();
+    String around = Word.around(code, cursor).text();
+    String word = around.isEmpty() && isBlank(code, cursor) ? Open.SIGN : around;
     if (word.isEmpty()) {
       return Optional.empty();
     }
@@ -51,6 +53,11 @@ final class Inspector {
     Optional.ofNullable(WORDS.get(word)).map(Inspector::keyword).ifPresent(paragraphs::add);
     UnitTable.standard().find(word).map(Inspector::unit).ifPresent(paragraphs::add);
     return paragraphs.isEmpty() ? Optional.empty() : Optional.of(bundle(paragraphs));
+  }
+
+  /** Whether the cursor stands right before or behind a blank. */
+  private static boolean isBlank(String code, int cursor) {
+    return code.startsWith(Open.SIGN, cursor) || code.startsWith(Open.SIGN, cursor - 1);
   }
 
   private static MimeBundle bundle(List<String> paragraphs) {
@@ -69,6 +76,10 @@ final class Inspector {
   }
 
   private String entry(Entry entry) {
+    if (entry.statement() instanceof Open) {
+      String words = entry.description().isEmpty() ? "" : "\n" + entry.description();
+      return entry.name() + ": still blank" + words + "\nin this sheet: " + line(entry);
+    }
     if (entry.statement() instanceof Statement.Relation relation) {
       return line(entry)
           + "\nrelation in this sheet; solve it: solve "

@@ -59,6 +59,20 @@ class NotationLanguageTest {
   }
 
   @Test
+  void aBlankIsNoMistakeAndWhatHangsOnItIsUpdatedWhenItIsFilledIn() {
+    assertInstanceOf(Outcome.Ok.class, run("a", "given m = ? kg"));
+    assertInstanceOf(Outcome.Ok.class, run("b", "w = 2*m"));
+    assertEquals("m is still blank: put your value in place of the ? (in kg).", shown("a"));
+    assertEquals("w waits for m, which is still blank.", shown("b"));
+    run("a", "given m = 3.00 kg");
+    assertEquals(List.of("plainscale-b"), outputs.updated);
+    assertEquals("w = 2*m = 6.00 kg", shown("b"));
+    run("a", "given m = ? kg");
+    assertEquals("w waits for m, which is still blank.", shown("b"));
+    assertInstanceOf(Outcome.Ok.class, language.evaluate("m in kg", outputs));
+  }
+
+  @Test
   void aMistakeIsOneFailureWithSentencePlaceAndRepairAndTheRestIsShown() {
     Outcome outcome = run("a", "given m = 2.70 g\nx = m + n");
     Outcome.Failed failed = assertInstanceOf(Outcome.Failed.class, outcome);
@@ -112,6 +126,8 @@ class NotationLanguageTest {
     "'w = N_', N_A",
     "'w = sq', sqrt",
     "'given x = 3 m', m",
+    "'given x = ? k', kg",
+    "'given x = ? ± ? cm', cm",
     "'show w in m', m",
     "'x = 3 [k', kg",
   })
@@ -134,6 +150,28 @@ class NotationLanguageTest {
     List<Completion.Item> items = language.complete("x = ma", 6).items();
     assertEquals(new Completion.Item("mass_1", "given"), items.get(0));
     assertEquals(new Completion.Item("mass_2", "definition"), items.get(1));
+  }
+
+  @Test
+  void completionTellsABlankNameFromOthers() {
+    run("a", "given mass_1 = ? g");
+    List<Completion.Item> items = language.complete("x = ma", 6).items();
+    assertEquals(new Completion.Item("mass_1", "blank"), items.get(0));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "given m = ? g, 10, 'still to be filled in'",
+    "given m = ? g, 11, 'still to be filled in'",
+    "m_1, 1, 'm_1: still blank'",
+    "m_1, 1, 'mass of a ball'",
+    "m_1, 1, 'given m_1 = ? g'",
+    "F, 1, 'no value yet'",
+  })
+  void inspectionSaysWhatIsStillBlank(String code, int cursor, String part) {
+    run("a", "given m_1 = ? g \"mass of a ball\"\nF = m_1 g_n");
+    String text = language.inspect(code, cursor, 0).map(ShownOutputs::text).orElse("nothing");
+    assertTrue(text.contains(part), text);
   }
 
   @ParameterizedTest
@@ -173,7 +211,17 @@ class NotationLanguageTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"1 + 1", "given m = 3 g", "", "say \"a (\"", "x = 3 # and (", "x = 1\ny = 2"})
+      strings = {
+        "1 + 1",
+        "given m = 3 g",
+        "given m = ? g",
+        "F = ?",
+        "relation r: ?",
+        "",
+        "say \"a (\"",
+        "x = 3 # and (",
+        "x = 1\ny = 2"
+      })
   void aWholeCellIsComplete(String code) {
     assertEquals(Completeness.Status.COMPLETE, language.completeness(code).status());
   }

@@ -15,7 +15,7 @@ import plainscale.text.Near;
  * forces    := "on" body "mirrors" body [ "with" edition ]
  *            | "on" body [ "slope" sum ] ":" force { "," force } [ "with" edition ]
  * edition   := "missing" | "directions" | "dot"
- * force     := label sum direction [ "by" body ]
+ * force     := "?" | label sum direction [ "by" body ]
  * direction := "up" | "down" | "left" | "right" | "along" sum
  *            | "uphill" | "downhill" | "away" | "into"
  * }</pre>
@@ -143,10 +143,14 @@ final class ForcesParser {
   private List<Acting> acting(String body) {
     List<Acting> acting = new ArrayList<>();
     do {
-      acting.add(force(body));
+      if (!tokens.acceptBlank(Open.Asked.FORCES)) {
+        acting.add(force(body));
+      }
     } while (tokens.accept(","));
     refuseWithoutBy();
-    refuseSecondDirection(acting.get(acting.size() - 1));
+    if (!acting.isEmpty()) {
+      refuseSecondDirection(acting.get(acting.size() - 1));
+    }
     refuseWithoutComma("Between two forces stands a comma.");
     return List.copyOf(acting);
   }

@@ -19,16 +19,12 @@ final class SolveParser {
   Statement.Solve solve(Span start) {
     List<Statement.Option> relations = new ArrayList<>();
     do {
-      Token token = tokens.peek();
-      if (token.type() != Token.Type.NAME || token.isWord("for")) {
-        throw tokens.unexpected("the name of a relation belongs here, as in: solve level for q");
-      }
-      relations.add(new Statement.Option(token.span(), Greek.normal(tokens.next().text())));
+      relations.add(relation());
     } while (tokens.accept(","));
     if (!tokens.acceptWord("for")) {
       throw withoutFor();
     }
-    String unknown = StatementParser.newName(tokens, "solve level, upright for q");
+    String unknown = unknown();
     Format format = new FormatParser(tokens, units).format();
     Statement.Telling telling = Statement.Telling.STEPS;
     Statement.Option small = null;
@@ -46,6 +42,23 @@ final class SolveParser {
         tokens.peek().type() == Token.Type.STRING ? tokens.next().text().replace("\\\"", "\"") : "";
     return new Statement.Solve(
         start.to(tokens.last()), relations, unknown, format, telling, small, bounds, description);
+  }
+
+  private Statement.Option relation() {
+    if (tokens.acceptBlank(Open.Asked.RELATIONS)) {
+      return new Statement.Option(tokens.last(), Open.SIGN);
+    }
+    Token token = tokens.peek();
+    if (token.type() != Token.Type.NAME || token.isWord("for")) {
+      throw tokens.unexpected("the name of a relation belongs here, as in: solve level for q");
+    }
+    return new Statement.Option(token.span(), Greek.normal(tokens.next().text()));
+  }
+
+  private String unknown() {
+    return tokens.acceptBlank(Open.Asked.NAME)
+        ? Open.SIGN
+        : StatementParser.newName(tokens, "solve level, upright for q");
   }
 
   /** Two relations without a comma, or the unknown without its word. */

@@ -27,9 +27,11 @@ public sealed interface Statement
         Statement.Budget,
         Statement.Choice,
         Statement.Unreadable,
+        Open,
         Figure,
         FieldStatement,
-        DataStatement {
+        DataStatement,
+        GuardStatement {
 
   /** Where it stands. */
   Span span();
@@ -449,6 +451,10 @@ public sealed interface Statement
     R figure(Figure figure);
 
     R data(DataStatement data);
+
+    R open(Open open);
+
+    R guard(GuardStatement guard);
 
     R unreadable(Unreadable unreadable);
   }

@@ -46,6 +46,8 @@ final class StatementParser {
           Map.entry("fit", p -> p.data().fit()),
           Map.entry("plot", p -> p.data().plot()),
           Map.entry("together", StatementParser::together),
+          Map.entry("expect", p -> p.guards().expect()),
+          Map.entry("caution", p -> p.guards().caution()),
           Map.entry("constants", p -> p.choice(Statement.Setting.CONSTANTS)),
           Map.entry("locale", p -> p.choice(Statement.Setting.LOCALE)),
           Map.entry("scale", p -> p.choice(Statement.Setting.SCALE)),
@@ -58,7 +60,11 @@ final class StatementParser {
   private final Span start;
 
   StatementParser(String source, Span range, Names names) {
-    this.tokens = new Tokens(source, range.start(), range.end());
+    this(new Tokens(source, range.start(), range.end()), names);
+  }
+
+  StatementParser(Tokens tokens, Names names) {
+    this.tokens = tokens;
     this.names = names;
     this.units = new UnitReader(tokens, names);
     this.start = tokens.peek().span();
@@ -84,7 +90,9 @@ final class StatementParser {
     if (!tokens.atEnd()) {
       throw leftOver();
     }
-    return statement;
+    return tokens.blanks().isEmpty()
+        ? statement
+        : new Open(statement.span(), statement, tokens.blanks());
   }
 
   private ProblemException leftOver() {
@@ -265,6 +273,9 @@ final class StatementParser {
       throw tokens.fault(
           "After the name of a relation comes a colon.", tokens.peek().span(), name + ": … = …");
     }
+    if (isBlankAlone()) {
+      return blankRelation(name);
+    }
     Expr left = new ExpressionParser(tokens, names).sum();
     if (!tokens.accept("=")) {
       throw tokens.fault(
@@ -275,6 +286,18 @@ final class StatementParser {
     Expr right = new ExpressionParser(tokens, names).sum();
     refuseThirdSide(name, left, right);
     return new Statement.Relation(whole(), name, left, right, description());
+  }
+
+  /** {@code relation level: ? "push = pull"}. */
+  private boolean isBlankAlone() {
+    Token.Type after = tokens.peek(1).type();
+    return tokens.peek().is(Open.SIGN) && (after == Token.Type.END || after == Token.Type.STRING);
+  }
+
+  private Statement blankRelation(String name) {
+    tokens.acceptBlank(Open.Asked.RELATION);
+    Expr side = new Expr.Name(tokens.last(), Open.SIGN);
+    return new Statement.Relation(whole(), name, side, side, description());
   }
 
   private void refuseThirdSide(String name, Expr left, Expr right) {
@@ -321,6 +344,10 @@ final class StatementParser {
     return new FieldParser(tokens, names, start);
   }
 
+  private GuardParser guards() {
+    return new GuardParser(tokens, names, start);
+  }
+
   private DataParser data() {
     return new DataParser(tokens, names, units, start);
   }
@@ -330,12 +357,13 @@ final class StatementParser {
     if (!tokens.acceptWord("on")) {
       throw tokens.unexpected("“on” and a name belong here, as in: depends q on d");
     }
-    return new Statement.Depends(whole(), value, tokens.name("depends q on d"));
+    Statement.Option on = tokens.nameOrBlank("depends q on d");
+    return new Statement.Depends(whole(), value, on);
   }
 
   /** As in a given, what follows the number of a limit is its unit. */
   private Statement vary() {
-    Statement.Option name = tokens.name("vary d from 8 cm to 40 cm show q");
+    Statement.Option name = tokens.nameOrBlank("vary d from 8 cm to 40 cm show q");
     if (!tokens.acceptWord("from")) {
       throw tokens.unexpected("“from” and a value belong here");
     }
@@ -391,7 +419,8 @@ final class StatementParser {
       throw tokens.unexpected("a text in quotation marks belongs here");
     }
     tokens.next();
-    return new Statement.Say(whole(), new SayParser(tokens.source(), names).parts(text.span()));
+    List<Part> parts = new SayParser(tokens, names).parts(text.span());
+    return new Statement.Say(whole(), parts);
   }
 
   /** A value in braces. */

@@ -1,5 +1,6 @@
 package plainscale.notation;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** The tokens of one statement with a reading position, and the making of problems at a place. */
@@ -9,10 +10,16 @@ final class Tokens {
 
   private final String source;
   private final List<Token> tokens;
+  private final List<Open.Blank> blanks;
   private int at;
 
   Tokens(String source, int from, int to) {
+    this(source, from, to, new ArrayList<>());
+  }
+
+  private Tokens(String source, int from, int to, List<Open.Blank> blanks) {
     this.source = source;
+    this.blanks = blanks;
     this.tokens = Scanner.scan(source, from, to);
     if (tokens.size() > MOST) {
       Span where = tokens.get(MOST).span();
@@ -24,8 +31,28 @@ final class Tokens {
     }
   }
 
+  /** The tokens of a part of the statement, whose blanks are blanks of the statement. */
+  Tokens within(Span part) {
+    return new Tokens(source, part.start(), part.end(), blanks);
+  }
+
   String source() {
     return source;
+  }
+
+  /** The blanks that were read. */
+  List<Open.Blank> blanks() {
+    return List.copyOf(blanks);
+  }
+
+  /** Reads a blank, if one stands here. */
+  boolean acceptBlank(Open.Asked asked) {
+    Span span = peek().span();
+    boolean there = accept(Open.SIGN);
+    if (there) {
+      blanks.add(new Open.Blank(span, asked));
+    }
+    return there;
   }
 
   Token peek() {
@@ -67,6 +94,11 @@ final class Tokens {
   /** Whether the last token that was read is a text in quotation marks. */
   boolean afterString() {
     return at > 0 && tokens.get(at - 1).type() == Token.Type.STRING;
+  }
+
+  /** A name of the sheet, where it stands, or a blank for one. */
+  Statement.Option nameOrBlank(String example) {
+    return acceptBlank(Open.Asked.NAME) ? new Statement.Option(last(), Open.SIGN) : name(example);
   }
 
   /** A name of the sheet, where it stands. */

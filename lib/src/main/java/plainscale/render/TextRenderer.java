@@ -13,6 +13,7 @@ import plainscale.notation.Printer;
 import plainscale.picture.Symbol;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
+import plainscale.sheet.GuardResult;
 import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 import plainscale.units.UnitOfMeasure;
@@ -231,8 +232,18 @@ final class TextRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String guard(GuardResult guard) {
+    return GuardText.text(guard.acceptGuard(new GuardText()));
+  }
+
+  @Override
   public String noted(Result.Noted noted) {
     return "Note: " + noted.remark();
+  }
+
+  @Override
+  public String unfinished(Result.Unfinished unfinished) {
+    return unfinished.sentence();
   }
 
   @Override

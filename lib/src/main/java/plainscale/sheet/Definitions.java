@@ -12,6 +12,7 @@ import plainscale.laws.Constants;
 import plainscale.notation.DataStatement;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
+import plainscale.notation.Open;
 import plainscale.notation.Problem;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
@@ -46,8 +47,9 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     return entry.statement() instanceof Figure ? Figures.numbered(entry, before, own) : entry;
   }
 
-  private static List<String> names(Statement statement) {
-    return statement instanceof DataStatement data
+  /** The names that the statement defines. */
+  static List<String> names(Statement statement) {
+    return Open.within(statement) instanceof DataStatement data
         ? data.named().stream().map(DataStatement.Named::name).toList()
         : name(statement).stream().toList();
   }
@@ -62,7 +64,11 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
             .isPresent();
   }
 
-  private static Optional<String> name(Statement statement) {
+  /** The name that a statement defines, if it is one only. */
+  static Optional<String> name(Statement statement) {
+    if (statement instanceof Open open) {
+      return name(open.around()).filter(name -> !name.equals(Open.SIGN));
+    }
     if (statement instanceof Figure figure) {
       return Optional.of(Figures.key(figure.name()));
     }

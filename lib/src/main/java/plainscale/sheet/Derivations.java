@@ -136,6 +136,9 @@ final class Derivations {
     List<Relation> relations = new ArrayList<>();
     for (Statement.Option name : solve.relations()) {
       Entry entry = entries.get(name.text());
+      if (entry != null) {
+        Blanks.refuse(entry);
+      }
       if (entry == null || !(entry.statement() instanceof Statement.Relation relation)) {
         throw noRelation(name, source);
       }
@@ -270,6 +273,9 @@ final class Derivations {
     try {
       return evaluated(answer, solve.span(), source);
     } catch (ProblemException e) {
+      if (e.isBlank()) {
+        throw e;
+      }
       Optional<Kind> kind = NumbersNeeded.in(answer, wave) ? kind(solve, source) : Optional.empty();
       if (kind.isEmpty()) {
         throw e;
@@ -306,7 +312,7 @@ final class Derivations {
       return new Evaluator(source, wave, budget).evaluate(answer);
     } catch (ProblemException e) {
       Problem root = e.problems().get(0);
-      boolean placed = root.span().end() > root.span().start();
+      boolean placed = e.isBlank() || root.span().end() > root.span().start();
       throw placed
           ? e
           : new ProblemException(

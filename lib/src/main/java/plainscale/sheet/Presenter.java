@@ -10,6 +10,8 @@ import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
 import plainscale.notation.Format;
+import plainscale.notation.GuardStatement;
+import plainscale.notation.Open;
 import plainscale.notation.Part;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
@@ -237,6 +239,20 @@ final class Presenter implements Statement.Visitor<Result> {
   @Override
   public Result data(DataStatement data) {
     return data.acceptData(new ClassData(cellId, showing));
+  }
+
+  @Override
+  public Result open(Open open) {
+    return Definitions.name(open)
+        .flatMap(this::overtaken)
+        .orElseGet(() -> new Unfinished(showing).open(open));
+  }
+
+  @Override
+  public Result guard(GuardStatement guard) {
+    return guard instanceof GuardStatement.Caution caution
+        ? Cautions.cautioned(caution, showing)
+        : new Expecting(showing, (GuardStatement.Expected) guard).judged();
   }
 
   @Override
