@@ -83,7 +83,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private void checkAll(Path place) {
     try {
-      for (Path file : LessonFiles.in(place)) {
+      for (Path file : LessonFiles.in(place).once()) {
         check(file.toString(), () -> Lesson.read(file));
       }
     } catch (LessonException e) {

@@ -41,7 +41,7 @@ final class HandoutCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Parameters(paramLabel = "FILE", description = "Notebooks (.ipynb).")
+  @Parameters(paramLabel = "FILE", description = "Notebooks (.ipynb) or texts (.md).")
   private List<Path> files = List.of();
 
   @Option(
@@ -72,7 +72,7 @@ final class HandoutCommand implements Callable<Integer> {
     Fading fading = fading();
     Progress progress = new Progress(spec.commandLine().getOut());
     long mistakes = 0;
-    for (Lesson lesson : Lessons.of(files)) {
+    for (Lesson lesson : Lessons.of(files, spec.commandLine().getErr())) {
       int all = lesson.cells().size();
       WorkedLesson worked =
           WorkedLesson.run(lesson, done -> progress.show(lesson.title(), done, all));

@@ -17,6 +17,7 @@ import plainscale.document.LessonException;
     subcommands = {
       RunCommand.class,
       HandoutCommand.class,
+      ConvertCommand.class,
       CheckCommand.class,
       InstallCommand.class,
       LabCommand.class,

@@ -39,6 +39,9 @@ record CellLine(Optional<String> id, ObjectNode metadata, List<String> remarks) 
 
   private static CellLine pairs(Optional<String> id, String pairs, TextPlace place)
       throws LessonException {
+    if (pairs.startsWith("{")) {
+      throw place.refused("pairs stand here without braces; write role: text, minutes: 5");
+    }
     YamlReader.Mapping mapping = YamlReader.line(pairs, place);
     List<String> remarks = new ArrayList<>();
     for (String key : mapping.lines().keySet()) {

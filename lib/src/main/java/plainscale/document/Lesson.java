@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.MalformedInputException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -70,7 +72,13 @@ public record Lesson(
     } catch (NoSuchFileException e) {
       throw new LessonException("There is no file " + file + ".");
     } catch (MalformedInputException e) {
-      throw new LessonException(shown + " is not a text in UTF-8, so it is no lesson.");
+      throw new LessonException(
+          shown + " is not a text in UTF-8, so it is no lesson; save it as UTF-8.");
+    } catch (AccessDeniedException e) {
+      throw new LessonException(shown + " may not be read; look who may read it.");
+    } catch (FileSystemException e) {
+      String reason = e.getReason() == null ? "" : " (" + e.getReason() + ")";
+      throw new LessonException(shown + " cannot be read" + reason + ".");
     } catch (IOException e) {
       throw new LessonException(shown + " cannot be read: " + e.getMessage() + ".");
     }

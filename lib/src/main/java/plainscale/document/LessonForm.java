@@ -46,9 +46,4 @@ public enum LessonForm {
     }
     return content.startsWith(TextHead.RULE) ? Optional.of(TEXT) : Optional.empty();
   }
-
-  /** The lesson as text of this form. */
-  public String write(Lesson lesson) throws LessonException {
-    return this == TEXT ? lesson.text() : lesson.notebook();
-  }
 }

@@ -121,13 +121,28 @@ final class NotebookReader {
 
   /** The metadata of a notebook may say that its cells are in another language. */
   static void checkLanguage(String file, JsonNode metadata) throws LessonException {
-    String language = metadata.path("kernelspec").path("language").asText("");
-    String name =
-        language.isEmpty() ? metadata.path("language_info").path("name").asText("") : language;
+    String name = language(metadata);
     if (!name.isEmpty() && !name.equals(LessonHead.KEY)) {
       throw new LessonException(
           file + " is written in " + name + ", not in Plainscale's notation.");
     }
+  }
+
+  private static String language(JsonNode metadata) {
+    String language = metadata.path("kernelspec").path("language").asText("");
+    return language.isEmpty() ? metadata.path("language_info").path("name").asText("") : language;
+  }
+
+  /** Whether a notebook says so; one that is none says nothing. */
+  static boolean isOfOtherLanguage(Reader json) throws IOException {
+    NotebookReader notebook = new NotebookReader("");
+    try {
+      notebook.scan(json);
+    } catch (LessonException e) {
+      return false;
+    }
+    String name = language(notebook.metadata);
+    return !name.isEmpty() && !name.equals(LessonHead.KEY);
   }
 
   /** Its own id if that is an id and no other cell has it, else another. */

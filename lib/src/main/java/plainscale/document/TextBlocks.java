@@ -50,9 +50,13 @@ final class TextBlocks {
           .inlineParserFactory(context -> (lines, node) -> {}) // only blocks are asked for
           .build();
   private static final Pattern FENCE =
-      Pattern.compile("[ ]{0,3}(?:`{3,}|~{3,})[ \t]*([^ \t\r]*)[ \t]*(.*?)[ \t\r]*");
+      Pattern.compile("[ ]{0,3}(`{3,}|~{3,})[ \t]*([^ \t\r]*)[ \t]*(.*?)[ \t\r]*");
   private static final Pattern MARKER =
       Pattern.compile("<!--[ \t]*cell(?:[ \t]+(.*?))?[ \t]*-->[ \t\r]*");
+
+  /** A comment that says what only the marker of a cell says. */
+  private static final Pattern LIKE_MARKER =
+      Pattern.compile("[ ]{0,3}<!--[ \t]*(?:cell\\b|.*\\b(?:role|minutes|lines|blank):).*");
 
   private final List<String> lines;
   private final int from;
@@ -71,6 +75,12 @@ final class TextBlocks {
     TextBlocks blocks = new TextBlocks(lines, from, file);
     blocks.scan();
     return blocks;
+  }
+
+  /** Whether a line opens a fence of ours. */
+  static boolean isFence(String line) {
+    Matcher fence = FENCE.matcher(line);
+    return fence.matches() && FenceWord.named(fence.group(2)).isPresent();
   }
 
   List<Own> own() {
@@ -118,7 +128,8 @@ final class TextBlocks {
     if (!opening.matches()) {
       return; // cannot be, since CommonMark found the fence
     }
-    String word = opening.group(1);
+    refuseFenceWithin(first, last(block), opening.group(1));
+    String word = opening.group(2);
     Optional<FenceWord> known = FenceWord.named(word);
     if (known.isEmpty()) {
       Near.to(word, FenceWord.words(), 1).forEach(near -> misspelled(first, word, near));
@@ -128,7 +139,19 @@ final class TextBlocks {
               .remark(
                   "this fence is indented, so it is prose; move it to the beginning of the line if it is a cell"));
     } else {
-      own.add(new Fence(first, last(block), known.get(), opening.group(2)));
+      own.add(new Fence(first, last(block), known.get(), opening.group(3)));
+    }
+  }
+
+  /** A cell within a fence that is no shorter: the fence was not closed before it. */
+  private void refuseFenceWithin(int first, int last, String fence) throws LessonException {
+    for (int i = first + 1; i < last; i++) {
+      if (lines.get(i).startsWith(fence) && isFence(lines.get(i))) {
+        throw place(first)
+            .refused(
+                "the fence that opens here is not closed before line %d, in which a cell begins; put a line %s between"
+                    .formatted(i + 1, fence));
+      }
     }
   }
 
@@ -151,6 +174,11 @@ final class TextBlocks {
     if (marker.matches()) {
       String rest = marker.group(1);
       own.add(new Marker(first, first, rest == null ? "" : rest));
+    } else if (LIKE_MARKER.matcher(lines.get(first)).matches()) {
+      remarks.add(
+          place(first)
+              .remark(
+                  "this comment begins no cell; a marker stands alone in its line, as <!-- cell role: note -->"));
     }
   }
 }

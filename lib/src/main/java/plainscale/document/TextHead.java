@@ -42,6 +42,16 @@ record TextHead(ObjectNode metadata, List<String> remarks, int end) {
     return line.stripTrailing().equals(RULE);
   }
 
+  /** Whether these lines begin with a head of ours, closed or not. */
+  static boolean isOurs(List<String> lines) {
+    int opening = opening(lines);
+    return opening >= 0
+        && lines.stream()
+            .skip(opening + 1)
+            .takeWhile(line -> !isRule(line))
+            .anyMatch(line -> line.startsWith(VERSION + ":"));
+  }
+
   /** Reads the head of the text of these lines. */
   static TextHead read(List<String> lines, String file) throws LessonException {
     int opening = opening(lines);

@@ -64,6 +64,7 @@ final class TextReader {
       text(from, own.first());
       if (own instanceof TextBlocks.Marker next) {
         marker = next;
+        emptyBeforeFence(next);
       } else if (own instanceof TextBlocks.Fence fence) {
         fence(fence);
       }
@@ -71,9 +72,20 @@ final class TextReader {
     }
     text(from, lines.size());
     if (drafts.stream().allMatch(draft -> draft.kind() == FenceWord.RAW)) {
-      throw new LessonException(file + " has no cells; there is nothing to run.");
+      throw new LessonException(
+          file + " has a head and no cells; write words below it, or a fence ```plainscale.");
     }
     return new Lesson(file, head.metadata(), cells(), remarks, null);
+  }
+
+  private void emptyBeforeFence(TextBlocks.Marker next) {
+    int below = next.last() + 1;
+    if (below < lines.size() && TextBlocks.isFence(lines.get(below))) {
+      remarks.add(
+          place(next.first())
+              .remark(
+                  "this marker begins a cell of text, and there is none; what a cell of code says of itself stands behind ```plainscale"));
+    }
   }
 
   private TextPlace place(int index) {

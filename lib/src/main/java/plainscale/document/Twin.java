@@ -1,5 +1,6 @@
 package plainscale.document;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -38,13 +39,23 @@ public final class Twin {
   }
 
   /** The lesson with the digest of its content, to be written as a notebook. */
-  public static Lesson remember(Lesson lesson) throws LessonException {
+  static Lesson remember(Lesson lesson) throws LessonException {
     ObjectNode metadata = lesson.metadata().deepCopy();
-    if (!metadata.path(LessonHead.KEY).isObject()) {
-      return lesson;
-    }
-    metadata.withObjectProperty(LessonHead.KEY).put(KEY, digest(lesson));
+    put(metadata, digest(lesson));
     return new Lesson(
         lesson.name(), metadata, lesson.cells(), lesson.remarks(), lesson.folder().orElse(null));
+  }
+
+  /** Puts a digest into the metadata of a notebook; whether that changed them. */
+  static boolean put(ObjectNode metadata, String digest) {
+    JsonNode own = metadata.path(LessonHead.KEY);
+    if (own.isMissingNode()) {
+      own = metadata.putObject(LessonHead.KEY).put("format", LessonHead.VERSION);
+    }
+    if (!(own instanceof ObjectNode object) || digest.equals(object.path(KEY).textValue())) {
+      return false; // what stands under our key is not ours to mend
+    }
+    object.put(KEY, digest);
+    return true;
   }
 }

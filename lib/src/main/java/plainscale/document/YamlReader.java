@@ -61,7 +61,7 @@ final class YamlReader {
     try {
       return new YamlReader(yaml, place, oneLine).document();
     } catch (YamlEngineException e) {
-      throw YamlRepairs.refused(e, yaml, mark -> oneLine ? place : place.at(place.line() + mark));
+      throw oneLine ? YamlRepairs.inPairs(e, yaml, place) : YamlRepairs.inBlock(e, yaml, place);
     }
   }
 
