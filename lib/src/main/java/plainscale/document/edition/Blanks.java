@@ -2,6 +2,7 @@ package plainscale.document.edition;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import plainscale.render.PageWords;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
@@ -19,6 +20,7 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
   private final NumberBlanks numbers;
   private final TableBlanks tables;
   private final ForceBlanks forces;
+  private Result.@Nullable Written before;
 
   Blanks(Task task) {
     this.task = task;
@@ -38,9 +40,12 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
     return List.of(numbers.valued(valued));
   }
 
+  /** The same number in other words needs no other digits. */
   @Override
   public List<Worksheet> written(Result.Written written) {
-    return List.of(numbers.written(written));
+    boolean again = before != null && numbers.isSame(before, written);
+    before = written;
+    return List.of(again ? numbers.inOtherWords(written) : numbers.written(written));
   }
 
   @Override
@@ -158,7 +163,7 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
 
   @Override
   public List<Worksheet> captioned(Result.Captioned captioned) {
-    return List.of(new Worksheet.Heading(PageWords.caption(captioned)));
+    return List.of(new Worksheet.Caption(PageWords.caption(captioned)));
   }
 
   @Override

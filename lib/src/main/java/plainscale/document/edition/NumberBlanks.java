@@ -57,6 +57,16 @@ final class NumberBlanks {
     return number(items);
   }
 
+  boolean isSame(Result.Written one, Result.Written other) {
+    return one.label().equals(other.label())
+        && one.numeral().shown().equals(other.numeral().shown())
+        && one.numeral().style().isWorded() == other.numeral().style().isWorded();
+  }
+
+  Worksheet inOtherWords(Result.Written written) {
+    return number(List.of(words(written.numeral().writing())));
+  }
+
   private static Worksheet number(List<Worksheet> items) {
     return new Worksheet.Together(Worksheet.Together.Style.NUMBER, items);
   }
