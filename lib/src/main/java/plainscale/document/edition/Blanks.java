@@ -3,6 +3,7 @@ package plainscale.document.edition;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import plainscale.notation.Format;
 import plainscale.render.PageWords;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
@@ -151,7 +152,8 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
       return List.of(new Piece.Words(words.text()));
     }
     if (piece instanceof Live live) {
-      return Task.asked(live.numeral().shown().unit());
+      boolean words = live.numeral().style() != Format.Style.NUMBER;
+      return words ? List.of(Piece.Gap.VALUE) : Task.asked(live.numeral().shown().unit());
     }
     Quoted quoted = (Quoted) piece;
     String number = quoted.number() == 0 ? "" : "(" + quoted.number() + ") ";
