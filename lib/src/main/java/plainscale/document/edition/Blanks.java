@@ -2,6 +2,8 @@ package plainscale.document.edition;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import plainscale.notation.Format;
 import plainscale.render.PageWords;
 import plainscale.render.Renderers;
 import plainscale.sheet.DataResult;
@@ -21,6 +23,7 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
   private final NumberBlanks numbers;
   private final TableBlanks tables;
   private final ForceBlanks forces;
+  private Result.@Nullable Written before;
 
   Blanks(Task task) {
     this.task = task;
@@ -40,9 +43,12 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
     return List.of(numbers.valued(valued));
   }
 
+  /** The same number in other words needs no other digits. */
   @Override
   public List<Worksheet> written(Result.Written written) {
-    return List.of(numbers.written(written));
+    boolean again = before != null && numbers.isSame(before, written);
+    before = written;
+    return List.of(again ? numbers.inOtherWords(written) : numbers.written(written));
   }
 
   @Override
@@ -148,7 +154,8 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
       return List.of(new Piece.Words(words.text()));
     }
     if (piece instanceof Live live) {
-      return Task.asked(live.numeral().shown().unit());
+      boolean words = live.numeral().style() != Format.Style.NUMBER;
+      return words ? List.of(Piece.Gap.VALUE) : Task.asked(live.numeral().shown().unit());
     }
     Quoted quoted = (Quoted) piece;
     String number = quoted.number() == 0 ? "" : "(" + quoted.number() + ") ";
@@ -160,7 +167,7 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
 
   @Override
   public List<Worksheet> captioned(Result.Captioned captioned) {
-    return List.of(new Worksheet.Heading(PageWords.caption(captioned)));
+    return List.of(new Worksheet.Caption(PageWords.caption(captioned)));
   }
 
   @Override
