@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Ids of cells: letters, digits, - and _, at most 64 of them (nbformat 4.5). */
-final class CellIds {
+public final class CellIds {
   private static final int LONGEST = 64;
   private static final Pattern VALID = Pattern.compile("[a-zA-Z0-9_-]{1," + LONGEST + "}");
   private static final Pattern OTHER = Pattern.compile("[^a-zA-Z0-9_]+");
@@ -32,7 +32,7 @@ final class CellIds {
   }
 
   /** The id, with a number behind it if it is taken. */
-  static String free(String id, Collection<String> taken) {
+  public static String free(String id, Collection<String> taken) {
     String free = id;
     for (int number = 2; taken.contains(free); number++) {
       String ending = "-" + number;

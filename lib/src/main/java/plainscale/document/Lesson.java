@@ -82,6 +82,11 @@ public record Lesson(
     }
   }
 
+  /** The lesson as a notebook (nbformat 4.5) without outputs. */
+  public String notebook() {
+    return NotebookWriter.write(this);
+  }
+
   /** What it says of itself under our key. */
   public LessonHead head() {
     return LessonHead.of(metadata);

@@ -1,0 +1,5 @@
+/** Editions of a lesson. */
+@NullMarked
+package plainscale.document.edition;
+
+import org.jspecify.annotations.NullMarked;
