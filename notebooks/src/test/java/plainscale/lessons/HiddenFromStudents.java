@@ -83,12 +83,18 @@ record HiddenFromStudents(
             written.add(text);
           }
         }
-        case FORMULA, RELATION, FORCES, SOURCES -> formulas.add(tight(text));
+        case FORMULA, RELATION, FORCES, SOURCES -> addFormula(text);
         case NUMBER,
             RELATIONS -> {} // a number stands in a formula; names of relations tell nothing
       }
     }
-    formulas.removeIf(formula -> formula.matches("[\\p{L}\\p{N}_]*"));
+  }
+
+  /** A name alone tells nothing. */
+  private void addFormula(String text) {
+    if (!text.matches("[\\p{L}\\p{N}_]*")) {
+      formulas.add(tight(text));
+    }
   }
 
   /** A formula without what may stand between its factors. */

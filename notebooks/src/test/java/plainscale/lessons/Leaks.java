@@ -23,7 +23,7 @@ final class Leaks {
   private static final String SPACE = "[ \\u00A0\\u2009\\u202F]";
   private static final String GROUPED = "\\d{1,3}(?:[ \\u00A0\\u2009\\u202F,'’]\\d{3})+";
   private static final String PART =
-      "[.,]\\d{3}(?:" + SPACE + "\\d{3})*(?:" + SPACE + "\\d{1,2}(?!\\d))?|[.,]\\d+";
+      "[.,]\\d{3}(?!\\d)(?:" + SPACE + "\\d{3})*(?:" + SPACE + "\\d{1,2}(?!\\d))?|[.,]\\d+";
   private static final String TEN = "\\s*(?:×|x|·|⋅|\\*|\\\\times|\\\\cdot)\\s*10\\s*";
   private static final String POWER =
       "\\s*[eE]([+−-]?\\d+)|"
