@@ -7,6 +7,7 @@ import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Writing;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
+import plainscale.sheet.LawResult;
 import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 
@@ -244,6 +245,11 @@ final class HtmlRenderer implements Result.Visitor<String> {
                     .write(fitted.formula()))
             + "</p>"
         : "";
+  }
+
+  @Override
+  public String law(LawResult law) {
+    return law.acceptLaw(new LawHtml(medium));
   }
 
   @Override

@@ -13,6 +13,7 @@ import plainscale.notation.Printer;
 import plainscale.picture.Symbol;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
+import plainscale.sheet.LawResult;
 import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 import plainscale.units.UnitOfMeasure;
@@ -228,6 +229,14 @@ final class TextRenderer implements Result.Visitor<String> {
             .map(scene -> "[" + Symbol.spoken(scene.alternative()) + "]")
             .orElse("");
     return told + (told.isEmpty() || picture.isEmpty() ? "" : "\n") + picture;
+  }
+
+  @Override
+  public String law(LawResult law) {
+    LawText text = LawText.of(law);
+    List<String> lines = new ArrayList<>(Columns.lines(text.table(), 3));
+    lines.addAll(text.sentences());
+    return under(text.head(), lines);
   }
 
   @Override

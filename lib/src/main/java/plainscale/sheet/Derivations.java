@@ -126,7 +126,8 @@ final class Derivations {
         .toList();
   }
 
-  private static Set<String> names(Equation equation) {
+  /** The names in an equation. */
+  static Set<String> names(Equation equation) {
     Set<String> names = new TreeSet<>(References.in(equation.left()));
     names.addAll(References.in(equation.right()));
     return names;
@@ -209,6 +210,19 @@ final class Derivations {
 
   /** The value of the unknown by the answer of its derivation. */
   Quantity value(Statement.Solve solve, String source) {
+    Quantity value = plain(solve, source);
+    return value.kind().isNumber() && isAngle(solve) ? value.asKind(Kind.ANGLE) : value;
+  }
+
+  /** Whether one of the relations comes from a law in which the unknown is an angle. */
+  private boolean isAngle(Statement.Solve solve) {
+    return solve.relations().stream()
+        .flatMap(name -> Optional.ofNullable(entries.get(name.text())).stream())
+        .flatMap(entry -> entry.origin().stream())
+        .anyMatch(origin -> origin.angles().contains(solve.unknown()));
+  }
+
+  private Quantity plain(Statement.Solve solve, String source) {
     Derivation derivation = of(solve, source);
     if (undecided.containsKey(solve)) {
       throw undecided.get(solve);

@@ -11,6 +11,7 @@ import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
+import plainscale.notation.LawStatement;
 import plainscale.notation.Part;
 import plainscale.notation.Statement;
 
@@ -234,6 +235,13 @@ final class References implements Statement.Visitor<Stream<String>> {
   @Override
   public Stream<String> choice(Statement.Choice choice) {
     return Stream.empty();
+  }
+
+  @Override
+  public Stream<String> law(LawStatement law) {
+    return law instanceof LawStatement.Use use
+        ? use.stated().stream().flatMap(this::relation)
+        : Stream.empty();
   }
 
   @Override

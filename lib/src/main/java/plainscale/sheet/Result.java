@@ -49,7 +49,8 @@ public sealed interface Result
         Result.Noted,
         Result.Mistaken,
         FieldResult,
-        DataResult {
+        DataResult,
+        LawResult {
 
   /** Calls the visitor's method for this kind of result. */
   <R> R accept(Visitor<R> visitor);
@@ -468,6 +469,8 @@ public sealed interface Result
     R captioned(Captioned captioned);
 
     R data(DataResult data);
+
+    R law(LawResult law);
 
     R noted(Noted noted);
 
