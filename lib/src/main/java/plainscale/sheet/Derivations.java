@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plainscale.algebra.Budget;
 import plainscale.algebra.Derivation;
 import plainscale.algebra.Equation;
@@ -216,10 +217,19 @@ final class Derivations {
 
   /** Whether one of the relations comes from a law in which the unknown is an angle. */
   private boolean isAngle(Statement.Solve solve) {
+    return angles(solve).anyMatch(name -> name.equals(solve.unknown()));
+  }
+
+  /** A law says which of its letters are angles, so that θ = ω t is right as it stands. */
+  private boolean hasAngles(Statement.Solve solve) {
+    return angles(solve).findAny().isPresent();
+  }
+
+  private Stream<String> angles(Statement.Solve solve) {
     return solve.relations().stream()
         .flatMap(name -> Optional.ofNullable(entries.get(name.text())).stream())
         .flatMap(entry -> entry.origin().stream())
-        .anyMatch(origin -> origin.angles().contains(solve.unknown()));
+        .flatMap(origin -> origin.angles().stream());
   }
 
   private Quantity plain(Statement.Solve solve, String source) {
@@ -284,7 +294,8 @@ final class Derivations {
     try {
       return evaluated(answer, solve.span(), source);
     } catch (ProblemException e) {
-      Optional<Kind> kind = NumbersNeeded.in(answer, wave) ? kind(solve, source) : Optional.empty();
+      boolean numbers = NumbersNeeded.in(answer, wave) || hasAngles(solve);
+      Optional<Kind> kind = numbers ? kind(solve, source) : Optional.empty();
       if (kind.isEmpty()) {
         throw e;
       }
