@@ -107,13 +107,17 @@ final class LawSearch {
     double words = 0;
     for (Map<String, Double> alike : asked) {
       words +=
-          entry.words().entrySet().stream()
-              .mapToDouble(w -> likeness(alike, w.getKey()) * w.getValue() * rarity(w.getKey()))
+          alike.entrySet().stream()
+              .mapToDouble(a -> a.getValue() * weight(entry, a.getKey()) * rarity(a.getKey()))
               .max()
               .orElse(0);
     }
     double phrase = entry.phrases().stream().mapToDouble(p -> coverage(p, asked)).max().orElse(0);
     return words == 0 ? 0 : words + PHRASE * phrase;
+  }
+
+  private static double weight(Entry entry, String word) {
+    return entry.words().getOrDefault(word, 0.0);
   }
 
   private double rarity(String word) {

@@ -50,7 +50,7 @@ final class LawHtml implements LawResult.Visitor<String> {
     for (Law law : found.laws()) {
       rows.add(
           List.of(
-              "<code>" + words(law.name()) + "</code>",
+              "<b>" + words(law.name()) + "</b>",
               math(formula.write(law.equation())),
               words(law.title())));
     }
