@@ -1,6 +1,5 @@
 package plainscale.laws;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -87,14 +86,8 @@ public final class Laws {
     return SEARCH.find(words);
   }
 
-  /** Names of laws near to one that is not there: slips of the pen, then what its words fit. */
+  /** The names of laws that were meant if this one has a slip of the pen. */
   public static List<String> near(String name) {
-    List<String> near = new ArrayList<>(Near.to(name, BY_NAME.keySet(), NEAREST));
-    search(name.replace('_', ' ')).stream()
-        .map(Law::name)
-        .filter(found -> !near.contains(found))
-        .limit(NEAREST - near.size())
-        .forEach(near::add);
-    return near;
+    return Near.to(name, BY_NAME.keySet(), NEAREST);
   }
 }

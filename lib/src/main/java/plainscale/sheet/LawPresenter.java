@@ -120,10 +120,11 @@ record LawPresenter(Showing showing, Function<String, Optional<Result>> overtake
     String sentence =
         "In the law “%s”, %s is %s; “%s” %s here."
             .formatted(law.name(), part.symbol(), wanted, part.name(), here);
-    List<String> repairs =
-        List.of(
-            "name what is meant: use %s with %s = …".formatted(law.name(), part.symbol()),
-            "give the other quantity another name, as in %s_1".formatted(part.symbol()));
+    List<String> repairs = new ArrayList<>();
+    repairs.add("name what is meant: use %s with %s = …".formatted(law.name(), part.symbol()));
+    if (part.name().equals(part.symbol())) {
+      repairs.add("give the other quantity another name, as in %s_1".formatted(part.symbol()));
+    }
     return showing.problem(Problem.Kind.UNIT, sentence, part.place(), repairs);
   }
 

@@ -23,6 +23,7 @@ import plainscale.notation.Statement;
  * of the other cells.
  */
 record LawReader(String source, SheetNames others) {
+  private static final int MOST_SEARCHED = 3;
 
   /** The statement with its relation; a law that is not there makes its line one to be told. */
   Statement read(Statement statement) {
@@ -54,7 +55,13 @@ record LawReader(String source, SheetNames others) {
   private ProblemException unknownLaw(Statement.Option name) {
     List<String> repairs = new ArrayList<>();
     Laws.near(name.text()).forEach(near -> repairs.add("use " + near));
-    repairs.add("words to search by: use \"" + name.text().replace('_', ' ') + "\"");
+    if (repairs.isEmpty()) {
+      String words = name.text().replace('_', ' ');
+      Laws.search(words).stream()
+          .limit(MOST_SEARCHED)
+          .forEach(found -> repairs.add("use " + found.name()));
+      repairs.add("words to search by: use \"" + words + "\"");
+    }
     String sentence = "I know no law “" + name.text() + "”.";
     return problem(Problem.Kind.NAME, sentence, name.span(), repairs);
   }
