@@ -9,6 +9,7 @@ import plainscale.render.Renderers;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
 import plainscale.sheet.GuardResult;
+import plainscale.sheet.LawResult;
 import plainscale.sheet.Piece.Live;
 import plainscale.sheet.Piece.Quoted;
 import plainscale.sheet.Piece.Words;
@@ -193,6 +194,14 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
     return guard instanceof GuardResult.Cautioned
         ? Renderers.text(List.of(guard)).lines().map(Blanks::words).toList()
         : List.of();
+  }
+
+  /** A law is a relation of its cell. */
+  @Override
+  public List<Worksheet> law(LawResult law) {
+    return task.hidesRelations()
+        ? List.of(new Worksheet.Ruled(1))
+        : Renderers.text(List.of(law)).lines().map(Blanks::words).toList();
   }
 
   private static Worksheet words(String words) {

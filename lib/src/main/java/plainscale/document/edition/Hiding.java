@@ -7,6 +7,8 @@ import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
+import plainscale.notation.GuardStatement;
+import plainscale.notation.LawStatement;
 import plainscale.notation.Line.What;
 import plainscale.notation.Measurement;
 import plainscale.notation.Open;
@@ -161,8 +163,25 @@ record Hiding(Blank blank, boolean measured) implements Statement.Visitor<Set<Wh
   }
 
   @Override
+  public Set<What> guard(GuardStatement guard) {
+    return NOTHING;
+  }
+
+  @Override
   public Set<What> data(DataStatement data) {
     return NOTHING;
+  }
+
+  /** Such a line stays or is left out as a whole. */
+  @Override
+  public Set<What> law(LawStatement law) {
+    return NOTHING;
+  }
+
+  /** Whether nothing of a line may stay: of one that cannot be read nobody knows what it tells. */
+  boolean leavesOut(Statement statement) {
+    return statement instanceof Statement.Unreadable
+        || (statement instanceof LawStatement && isAtLeast(Blank.FORMULAS));
   }
 
   /** Such a line is left out as a whole. */
