@@ -58,7 +58,7 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (files.isEmpty()) {
-      for (Map.Entry<String, String> shipped : ShippedLessons.texts().entrySet()) {
+      for (Map.Entry<String, String> shipped : ShippedLessons.notebooks().entrySet()) {
         check(shipped.getKey(), () -> Lesson.parse(shipped.getKey(), shipped.getValue()));
       }
     }

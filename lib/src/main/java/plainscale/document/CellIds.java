@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Ids of cells: letters, digits, - and _, at most 64 of them (nbformat 4.5). */
-final class CellIds {
+public final class CellIds {
   private static final int LONGEST = 64;
   private static final int FIRST = 200; // signs in which the first words are looked for
   private static final int FIRST_WORDS = 4;
@@ -59,7 +59,7 @@ final class CellIds {
   }
 
   /** The id, with a number behind it if it is taken. */
-  static String free(String id, Collection<String> taken) {
+  public static String free(String id, Collection<String> taken) {
     String free = id;
     for (int number = 2; taken.contains(free); number++) {
       String ending = "-" + number;

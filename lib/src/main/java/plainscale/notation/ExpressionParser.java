@@ -257,6 +257,7 @@ final class ExpressionParser {
 
   private Expr number() {
     Token token = tokens.next();
+    tokens.part(Line.What.NUMBER, token.span());
     if (token.number().concise() != null) {
       String digits = token.text().replaceFirst("\\((.*)\\)", "*$1");
       throw tokens.fault(

@@ -58,7 +58,9 @@ final class FieldParser {
           tokens.peek().span(),
           "field " + name.text() + ": " + FieldItem.Shape.CHARGE.example());
     }
+    Span first = tokens.peek().span();
     List<FieldItem> items = items();
+    tokens.part(Line.What.SOURCES, first);
     return new FieldStatement.Declared(whole(), name.text(), items, description());
   }
 

@@ -42,7 +42,9 @@ final class ForcesParser {
     }
     Expr slope = slope();
     colon(body);
+    Span first = tokens.peek().span();
     List<Acting> acting = acting(body.text());
+    tokens.part(Line.What.FORCES, first);
     refuseWithoutSlope(slope, acting, body);
     ForcesEdition edition = edition();
     return new Statement.Forces(start.to(tokens.last()), body, null, slope, acting, edition);

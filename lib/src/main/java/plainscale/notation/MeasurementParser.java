@@ -55,16 +55,19 @@ final class MeasurementParser {
 
   private Measurement bare() {
     Token number = tokens.peek().is("-") ? tokens.peek(1) : tokens.peek();
-    BigDecimal value = signed();
+    Span from = tokens.peek().span();
+    BigDecimal value = unnoted();
     BigDecimal concise = number.type() == Token.Type.NUMBER ? number.number().concise() : null;
     if (concise != null) {
+      tokens.part(Line.What.CONCISE, from);
       return new Measurement(value, concise, unit(), false);
     }
+    tokens.part(Line.What.VALUE, from);
     if (tokens.peek().is(",")) {
       return readings(value);
     }
     if (plusMinus()) {
-      BigDecimal uncertainty = amount(Open.Asked.UNCERTAINTY);
+      BigDecimal uncertainty = uncertainty();
       refusePercent(value);
       return new Measurement(value, uncertainty, unit(), false);
     }
@@ -78,8 +81,23 @@ final class MeasurementParser {
   }
 
   private BigDecimal signed() {
+    Span from = tokens.peek().span();
+    BigDecimal value = unnoted();
+    tokens.part(Line.What.VALUE, from);
+    return value;
+  }
+
+  private BigDecimal unnoted() {
     BigDecimal sign = tokens.accept("-") ? BigDecimal.ONE.negate() : BigDecimal.ONE;
     return amount(Open.Asked.VALUE).multiply(sign);
+  }
+
+  /** What follows ±. */
+  private BigDecimal uncertainty() {
+    Span from = tokens.peek().span();
+    BigDecimal uncertainty = amount(Open.Asked.UNCERTAINTY);
+    tokens.part(Line.What.UNCERTAINTY, from);
+    return uncertainty;
   }
 
   /** A number; for a blank another one stands in, which is never used. */
@@ -125,7 +143,7 @@ final class MeasurementParser {
           tokens.peek().span(),
           "(2.70 ± 0.05) g");
     }
-    BigDecimal uncertainty = amount(Open.Asked.UNCERTAINTY);
+    BigDecimal uncertainty = uncertainty();
     if (!tokens.accept(")")) {
       throw tokens.unexpected("a closing bracket belongs here");
     }
@@ -134,7 +152,7 @@ final class MeasurementParser {
 
   private BigDecimal uncertaintyAfterUnit(BigDecimal value, UnitOfMeasure unit) {
     Span number = tokens.peek().span();
-    BigDecimal amount = amount(Open.Asked.UNCERTAINTY);
+    BigDecimal amount = uncertainty();
     Span from = tokens.peek().span();
     UnitOfMeasure other = unit();
     if (other.text().equals("%") && !unit.text().equals("%")) {

@@ -18,9 +18,11 @@ final class SolveParser {
   /** {@code solve a, b for q [format] [with "boxes" | "questions" | "answer"]}. */
   Statement.Solve solve(Span start) {
     List<Statement.Option> relations = new ArrayList<>();
+    Span first = tokens.peek().span();
     do {
       relations.add(relation());
     } while (tokens.accept(","));
+    tokens.part(Line.What.RELATIONS, first);
     if (!tokens.acceptWord("for")) {
       throw withoutFor();
     }

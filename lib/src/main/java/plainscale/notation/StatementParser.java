@@ -23,7 +23,8 @@ final class StatementParser {
           Map.entry("ruler", p -> p.picture(ScalePicture.RULER)),
           Map.entry("squares", p -> p.picture(ScalePicture.SQUARES)),
           Map.entry("dots", p -> p.picture(ScalePicture.DOTS)),
-          Map.entry("relation", StatementParser::relation),
+          Map.entry("relation", p -> new RelationParser(p.tokens, p.names).relation(p.start)),
+          Map.entry("use", p -> new LawParser(p.tokens, p.names, p.start).use()),
           Map.entry("what", StatementParser::whatIf),
           Map.entry("compare", StatementParser::compare),
           Map.entry("forces", StatementParser::forces),
@@ -68,6 +69,12 @@ final class StatementParser {
     this.names = names;
     this.units = new UnitReader(tokens, names);
     this.start = tokens.peek().span();
+  }
+
+  /** The line with its parts; it is read here if it was not yet. */
+  Line line(Span range) {
+    Statement read = isEmpty() ? null : statement();
+    return new Line(range, read, tokens.parts(), tokens.comments(), tokens.end());
   }
 
   /** Whether there is nothing but space and comments. */
@@ -150,7 +157,7 @@ final class StatementParser {
   private Statement definition() {
     String name = newName("q = m g_n");
     tokens.next();
-    Expr formula = new ExpressionParser(tokens, names).sum();
+    Expr formula = formula();
     Format format = format();
     return new Statement.Definition(whole(), name, formula, format, description());
   }
@@ -205,8 +212,15 @@ final class StatementParser {
     }
   }
 
+  private Expr formula() {
+    Span first = tokens.peek().span();
+    Expr formula = new ExpressionParser(tokens, names).sum();
+    tokens.part(Line.What.FORMULA, first);
+    return formula;
+  }
+
   private Statement shown(boolean bare) {
-    Expr value = new ExpressionParser(tokens, names).sum();
+    Expr value = formula();
     Format format = format();
     return new Statement.Show(whole(), value, format, description(), bare);
   }
@@ -265,50 +279,6 @@ final class StatementParser {
     List<Expr> sides = sides();
     Format format = format();
     return new Statement.Picture(whole(), drawing, sides, format, description());
-  }
-
-  private Statement relation() {
-    String name = newName("relation fall: s = 1/2 g_n t^2");
-    if (!tokens.accept(":")) {
-      throw tokens.fault(
-          "After the name of a relation comes a colon.", tokens.peek().span(), name + ": … = …");
-    }
-    if (isBlankAlone()) {
-      return blankRelation(name);
-    }
-    Expr left = new ExpressionParser(tokens, names).sum();
-    if (!tokens.accept("=")) {
-      throw tokens.fault(
-          "A relation says that two sides are equal: here “=” and the other side are missing.",
-          tokens.peek().span(),
-          "relation %s: … = %s".formatted(name, tokens.text(left.span())));
-    }
-    Expr right = new ExpressionParser(tokens, names).sum();
-    refuseThirdSide(name, left, right);
-    return new Statement.Relation(whole(), name, left, right, description());
-  }
-
-  /** {@code relation level: ? "push = pull"}. */
-  private boolean isBlankAlone() {
-    Token.Type after = tokens.peek(1).type();
-    return tokens.peek().is(Open.SIGN) && (after == Token.Type.END || after == Token.Type.STRING);
-  }
-
-  private Statement blankRelation(String name) {
-    tokens.acceptBlank(Open.Asked.RELATION);
-    Expr side = new Expr.Name(tokens.last(), Open.SIGN);
-    return new Statement.Relation(whole(), name, side, side, description());
-  }
-
-  private void refuseThirdSide(String name, Expr left, Expr right) {
-    if (tokens.peek().is("=")) {
-      String one = tokens.text(left.span());
-      throw tokens.fault(
-          "A relation has two sides; with a third it is two relations.",
-          tokens.peek().span(),
-          "relation %s: %s = %s".formatted(name, one, tokens.text(right.span())),
-          "relation %s_2: %s = …".formatted(name, one));
-    }
   }
 
   private Statement whatIf() {

@@ -11,16 +11,19 @@ final class Tokens {
   private final String source;
   private final List<Token> tokens;
   private final List<Open.Blank> blanks;
+  private final List<Line.Part> parts;
+  private final List<Span> comments = new ArrayList<>();
   private int at;
 
   Tokens(String source, int from, int to) {
-    this(source, from, to, new ArrayList<>());
+    this(source, from, to, new ArrayList<>(), new ArrayList<>());
   }
 
-  private Tokens(String source, int from, int to, List<Open.Blank> blanks) {
+  private Tokens(String source, int from, int to, List<Open.Blank> blanks, List<Line.Part> parts) {
     this.source = source;
     this.blanks = blanks;
-    this.tokens = Scanner.scan(source, from, to);
+    this.parts = parts;
+    this.tokens = Scanner.scan(source, from, to, comments);
     if (tokens.size() > MOST) {
       Span where = tokens.get(MOST).span();
       throw fault(
@@ -31,9 +34,9 @@ final class Tokens {
     }
   }
 
-  /** The tokens of a part of the statement, whose blanks are blanks of the statement. */
+  /** The tokens of a part of the statement, whose blanks and parts are those of the statement. */
   Tokens within(Span part) {
-    return new Tokens(source, part.start(), part.end(), blanks);
+    return new Tokens(source, part.start(), part.end(), blanks, parts);
   }
 
   String source() {
@@ -43,6 +46,29 @@ final class Tokens {
   /** The blanks that were read. */
   List<Open.Blank> blanks() {
     return List.copyOf(blanks);
+  }
+
+  /** Notes that what was read from that place on is a part which a copy can leave blank. */
+  void part(Line.What what, Span from) {
+    parts.add(new Line.Part(from.to(last()), what));
+  }
+
+  /** The parts that were noted. */
+  List<Line.Part> parts() {
+    return List.copyOf(parts);
+  }
+
+  List<Span> comments() {
+    return List.copyOf(comments);
+  }
+
+  /** Where the words in quotation marks at the end begin, else where the last word ends. */
+  int end() {
+    if (tokens.size() < 2) {
+      return peek().span().start();
+    }
+    Token last = tokens.get(tokens.size() - 2);
+    return last.type() == Token.Type.STRING ? last.span().start() : last.span().end();
   }
 
   /** Reads a blank, if one stands here. */

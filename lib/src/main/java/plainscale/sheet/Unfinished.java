@@ -2,6 +2,8 @@ package plainscale.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plainscale.notation.Expressions;
@@ -125,10 +127,12 @@ final class Unfinished {
         : words.stream().limit(last).collect(Collectors.joining(", ")) + " and " + words.get(last);
   }
 
+  /** In the order of the sheet. */
   private Stream<Subject> blanks(Statement statement) {
-    return References.needed(statement, showing.names().entries()).stream()
-        .flatMap(name -> showing.wave().entry(name).stream())
-        .filter(entry -> entry.statement() instanceof Open)
+    Map<String, Entry> entries = showing.names().entries();
+    Set<String> needed = References.needed(statement, entries);
+    return entries.values().stream()
+        .filter(entry -> entry.statement() instanceof Open && needed.contains(entry.name()))
         .map(Subject::of)
         .distinct();
   }

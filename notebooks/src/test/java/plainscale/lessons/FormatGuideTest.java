@@ -4,114 +4,125 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.Node;
+import org.commonmark.parser.IncludeSourceSpans;
+import org.commonmark.parser.Parser;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import plainscale.document.LessonHead;
-import plainscale.document.Schema;
-import plainscale.document.check.LessonCheck;
-import plainscale.document.check.Severity;
+import org.junit.jupiter.params.provider.MethodSource;
+import plainscale.document.Lesson;
+import plainscale.document.LessonCell;
+import plainscale.document.LessonException;
+import plainscale.document.WorkedLesson;
+import plainscale.render.Renderers;
+import plainscale.sheet.Result;
 
-/** FORMAT.md describes every field of the schema and every rule of the check. */
+/**
+ * The examples of FORMAT.md: a block {@code markdown} is a lesson, or its cells without a head. It
+ * is read and runs without mistakes and comes back as it stands; where a block {@code text}
+ * follows, that is what is told about it.
+ */
 class FormatGuideTest {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
-  private static final Pattern ROW = Pattern.compile("(?m)^\\| `([a-z-]+)` \\|(.*)\\|$");
-  private static final String TEXT = text();
+  private static final Parser PARSER =
+      Parser.builder().includeSourceSpans(IncludeSourceSpans.BLOCKS).build();
+  private static final String HEAD = "---\nplainscale: 1\n---\n\n";
 
-  private static String text() {
-    try {
-      return Files.readString(Path.of("FORMAT.md"));
-    } catch (IOException e) {
-      throw new IllegalStateException(e);
+  record Example(int line, String text, String told) {
+    /** Whatever stands without a head and is not told to lack it has one left out. */
+    String whole() {
+      return text.startsWith("---") || !told.isEmpty() ? text : HEAD + text;
+    }
+
+    @Override
+    public String toString() {
+      return "line " + line;
     }
   }
 
-  /** The rows of the tables below a heading, each with its other columns. */
-  private static Map<String, List<String>> rows(String heading) {
-    int from = TEXT.indexOf("\n" + heading + "\n");
-    assertTrue(from >= 0, heading);
-    int to = TEXT.indexOf("\n##", from + heading.length());
-    Matcher row = ROW.matcher(TEXT.substring(from, to < 0 ? TEXT.length() : to));
-    Map<String, List<String>> rows = new TreeMap<>();
-    while (row.find()) {
-      List<String> columns = new ArrayList<>();
-      for (String column : row.group(2).split("\\|", -1)) {
-        columns.add(column.strip());
+  static List<Example> examples() throws IOException {
+    List<Example> examples = new ArrayList<>();
+    Node node = PARSER.parse(Files.readString(Path.of("FORMAT.md"))).getFirstChild();
+    for (; node != null; node = node.getNext()) {
+      if (node instanceof FencedCodeBlock block && block.getInfo().equals("markdown")) {
+        int line = block.getSourceSpans().get(0).getLineIndex() + 1;
+        examples.add(new Example(line, block.getLiteral(), told(block.getNext())));
       }
-      rows.put(row.group(1), columns);
     }
-    return rows;
+    assertFalse(examples.isEmpty(), "the guide has no examples");
+    return examples;
   }
 
-  private static JsonNode definition(String name) throws IOException {
-    return JSON.readTree(Schema.text()).path("$defs").path(name);
+  private static String told(Node next) {
+    return next instanceof FencedCodeBlock block && block.getInfo().equals("text")
+        ? block.getLiteral().stripTrailing()
+        : "";
   }
 
   @ParameterizedTest
-  @CsvSource({"### Of the lesson, NOTEBOOK", "### Of a cell, CELL"})
-  void everyFieldHasItsMeaningItsDefaultAndAnExampleThatIsValid(String heading, Schema part)
-      throws IOException {
-    Map<String, List<String>> rows = rows(heading);
-    JsonNode fields = definition(part.name().toLowerCase(Locale.ROOT)).path("properties");
-    assertFalse(fields.isEmpty());
-    for (Map.Entry<String, JsonNode> field : fields.properties()) {
-      List<String> row = rows.getOrDefault(field.getKey(), List.of());
-      assertEquals(3, row.size(), field.getKey());
-      row.forEach(column -> assertFalse(column.isEmpty(), field.getKey()));
-      ObjectNode metadata = JSON.createObjectNode();
-      metadata
-          .putObject(LessonHead.KEY)
-          .set(field.getKey(), JSON.readTree(row.get(2).replace("`", "")));
-      assertEquals(List.of(), part.faults(metadata), field.getKey());
-      JsonNode usual = field.getValue().path("default");
-      assertTrue(
-          !usual.isValueNode() || row.get(1).contains(usual.asText()), field.getKey() + " " + row);
+  @MethodSource("examples")
+  void whatIsToldIsWhatTheGuideSays(Example example) {
+    String told;
+    try {
+      told = String.join("\n", Lesson.parse("lesson.md", example.whole()).remarks());
+    } catch (LessonException e) {
+      told = e.sentence();
     }
+    assertEquals(example.told(), told);
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void aGoodExampleRunsAndComesBackAsItStands(Example example) throws LessonException {
+    if (!example.told().isEmpty()) {
+      return; // the other test
+    }
+    Lesson lesson = Lesson.parse("lesson.md", example.whole());
+    assertEquals(example.whole(), lesson.text());
+    List<Result> mistakes =
+        WorkedLesson.run(lesson, done -> {}).cells().stream()
+            .flatMap(cell -> cell.results().stream())
+            .filter(Result.Mistaken.class::isInstance)
+            .toList();
+    assertEquals("", Renderers.text(mistakes));
   }
 
   @Test
-  void everyWordOfAFieldIsDescribed() throws IOException {
-    Set<String> described = rows("### Of a cell").keySet();
-    assertTrue(described.containsAll(words(definition("cell").path("properties").path("role"))));
-    assertTrue(described.containsAll(words(definition("blank"))));
-    Map<String, List<String>> lesson = rows("### Of the lesson");
-    for (String field : List.of("scale", "constants")) {
-      for (String word : words(definition("notebook").path("properties").path(field))) {
-        assertTrue(lesson.getOrDefault(field, List.of("")).get(0).contains("`" + word + "`"), word);
-      }
-    }
-  }
-
-  private static Set<String> words(JsonNode field) {
-    Set<String> words = new HashSet<>();
-    field.path("enum").forEach(word -> words.add(word.asText()));
-    assertFalse(words.isEmpty());
-    return words;
+  void theFirstExampleIsAWholeLessonOfSomeTwentyLines() throws IOException, LessonException {
+    Example first = examples().get(0);
+    long lines = first.text().lines().filter(line -> !line.isBlank()).count();
+    assertTrue(first.text().startsWith("---\n") && lines <= 20, lines + " lines");
+    Lesson lesson = Lesson.parse("drop.md", first.text());
+    assertEquals(5, lesson.cells().size());
+    int minutes = lesson.cells().stream().mapToInt(cell -> cell.head().minutes().orElse(0)).sum();
+    assertEquals(lesson.head().minutes().orElse(0), minutes);
   }
 
   @Test
-  void everyRuleIsDescribedAndNoOther() {
-    Map<String, List<String>> rows = rows("## Checking");
-    assertEquals(Set.copyOf(LessonCheck.ruleNames()), rows.keySet());
-    for (List<String> row : rows.values()) {
-      for (String word : row.get(0).split(", ", -1)) {
-        Severity.valueOf(word.toUpperCase(Locale.ROOT));
-      }
+  void theNamesInTheGuideAreThoseOfItsCells() throws IOException, LessonException {
+    String guide = Files.readString(Path.of("FORMAT.md"));
+    String names =
+        examples().stream()
+            .filter(example -> example.text().contains("cell guess"))
+            .flatMap(example -> names(example).stream())
+            .collect(Collectors.joining(" "));
+    assertEquals("guess nothing-is-said-of count", names);
+    assertTrue(guide.contains("the second one above is `nothing-is-said-of`"));
+  }
+
+  private static List<String> names(Example example) {
+    try {
+      return Lesson.parse("lesson.md", example.whole()).cells().stream()
+          .map(LessonCell::id)
+          .toList();
+    } catch (LessonException e) {
+      throw new AssertionError(e.sentence(), e);
     }
   }
 }
