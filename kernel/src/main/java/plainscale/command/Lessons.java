@@ -1,5 +1,6 @@
 package plainscale.command;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +13,8 @@ import plainscale.lessons.ShippedLessons;
 final class Lessons {
   private Lessons() {}
 
-  static List<Lesson> of(List<Path> files) throws LessonException {
+  /** Reads them; what their readers remark is written there. */
+  static List<Lesson> of(List<Path> files, PrintWriter remarks) throws LessonException {
     List<Lesson> lessons = new ArrayList<>();
     if (files.isEmpty()) {
       for (Map.Entry<String, String> shipped : ShippedLessons.texts().entrySet()) {
@@ -20,8 +22,11 @@ final class Lessons {
       }
     }
     for (Path file : files) {
-      lessons.add(Lesson.read(file));
+      Lesson lesson = Lesson.read(file);
+      lesson.remarks().forEach(remark -> remarks.println(file + ": " + remark));
+      lessons.add(lesson);
     }
+    remarks.flush();
     return lessons;
   }
 }

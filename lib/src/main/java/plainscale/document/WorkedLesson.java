@@ -19,7 +19,16 @@ public record WorkedLesson(Lesson lesson, List<WorkedCell> cells) {
    * number of cells that are done.
    */
   public static WorkedLesson run(Lesson lesson, IntConsumer progress) {
-    Sheet sheet = lesson.folder().map(DataFolder::new).map(Sheet::new).orElseGet(Sheet::new);
+    return run(lesson, sheet(lesson), progress);
+  }
+
+  /** An empty sheet that reads data from the folder of the lesson if it has one. */
+  public static Sheet sheet(Lesson lesson) {
+    return lesson.folder().map(DataFolder::new).map(Sheet::new).orElseGet(Sheet::new);
+  }
+
+  /** Runs a lesson in that sheet, which knows afterwards what the cells say. */
+  public static WorkedLesson run(Lesson lesson, Sheet sheet, IntConsumer progress) {
     List<WorkedCell> cells = new ArrayList<>();
     for (LessonCell cell : lesson.cells()) {
       cells.add(new WorkedCell(cell, List.of()));

@@ -155,6 +155,13 @@ public final class Expressions implements Statement.Visitor<Stream<Expr>> {
   }
 
   @Override
+  public Stream<Expr> guard(GuardStatement guard) {
+    return guard instanceof GuardStatement.Expected expected
+        ? Stream.concat(Stream.of(expected.value()), expected.range().limits().stream())
+        : Stream.empty();
+  }
+
+  @Override
   public Stream<Expr> open(Open open) {
     return open.around().accept(this);
   }

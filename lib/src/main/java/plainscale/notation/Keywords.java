@@ -23,11 +23,13 @@ public final class Keywords {
               + " map relief section release depends vary limit budget together contrast near"
               + " expand ruler squares dots figure"
               + " data statistics histogram fit plot"
+              + " expect caution"
               + " constants locale scale digits orders");
 
   /** Words that follow a formula in a statement. */
   public static final Set<String> ENDS_FORMULA =
-      Set.copyOf(words("in to with by roughly for and show from on"));
+      Set.copyOf(
+          words("in to with by roughly for and show from on between below above about within"));
 
   /** Words inside a statement. */
   public static final List<String> INNER =
@@ -37,7 +39,8 @@ public final class Keywords {
               + " floor everyday spaced steps answer questions small trials seed rectangular triangular"
               + " up down left right along missing uphill downhill away into slope mirrors directions dot infinity"
               + " equation of at charge mass line ring disc sphere shell plates radius gap across flat moving"
-              + " vectors as against weights log points proportional power exponential");
+              + " vectors as against weights log points proportional power exponential"
+              + " between below above about within");
 
   private Keywords() {}
 

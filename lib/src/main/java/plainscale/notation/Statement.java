@@ -30,7 +30,8 @@ public sealed interface Statement
         Open,
         Figure,
         FieldStatement,
-        DataStatement {
+        DataStatement,
+        GuardStatement {
 
   /** Where it stands. */
   Span span();
@@ -452,6 +453,8 @@ public sealed interface Statement
     R data(DataStatement data);
 
     R open(Open open);
+
+    R guard(GuardStatement guard);
 
     R unreadable(Unreadable unreadable);
   }

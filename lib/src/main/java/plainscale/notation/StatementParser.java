@@ -46,6 +46,8 @@ final class StatementParser {
           Map.entry("fit", p -> p.data().fit()),
           Map.entry("plot", p -> p.data().plot()),
           Map.entry("together", StatementParser::together),
+          Map.entry("expect", p -> p.guards().expect()),
+          Map.entry("caution", p -> p.guards().caution()),
           Map.entry("constants", p -> p.choice(Statement.Setting.CONSTANTS)),
           Map.entry("locale", p -> p.choice(Statement.Setting.LOCALE)),
           Map.entry("scale", p -> p.choice(Statement.Setting.SCALE)),
@@ -309,6 +311,10 @@ final class StatementParser {
 
   private FieldParser fields() {
     return new FieldParser(tokens, names, start);
+  }
+
+  private GuardParser guards() {
+    return new GuardParser(tokens, names, start);
   }
 
   private DataParser data() {

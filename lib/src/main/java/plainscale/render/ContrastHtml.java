@@ -31,22 +31,40 @@ final class ContrastHtml {
   }
 
   String html() {
-    String title =
-        contrast.title().isEmpty()
-            ? ""
-            : "<p><b>" + medium.words().apply(contrast.title()) + "</b></p>";
-    return "<div class=\"ps-contrast\">"
-        + title
-        + Html.table(rows())
-        + "<p><b>"
+    return framed(numbers() + comparison() + picture());
+  }
+
+  /** The numbers, what their ratio says, and the ruler, each for itself. */
+  List<String> parts() {
+    return List.of(framed(numbers()), framed(title() + comparison()), framed(picture()));
+  }
+
+  private static String framed(String part) {
+    return "<div class=\"ps-contrast\">" + part + "</div>";
+  }
+
+  private String title() {
+    return contrast.title().isEmpty()
+        ? ""
+        : "<p><b>" + medium.words().apply(contrast.title()) + "</b></p>";
+  }
+
+  private String numbers() {
+    return title() + Html.table(rows());
+  }
+
+  private String comparison() {
+    return "<p><b>"
         + medium.words().apply(text.comparison())
         + "</b></p>"
         + Html.table(ratio())
         + text.share().map(this::paragraph).orElse("")
         + text.perspective().map(this::paragraph).orElse("")
-        + text.remarks().stream().map(this::paragraph).collect(Collectors.joining())
-        + medium.pictures().apply(Scenes.ruler(contrast))
-        + "</div>";
+        + text.remarks().stream().map(this::paragraph).collect(Collectors.joining());
+  }
+
+  private String picture() {
+    return medium.pictures().apply(Scenes.ruler(contrast));
   }
 
   private String paragraph(String words) {

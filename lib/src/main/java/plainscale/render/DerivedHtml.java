@@ -1,5 +1,6 @@
 package plainscale.render;
 
+import java.util.ArrayList;
 import java.util.List;
 import plainscale.algebra.Equation;
 import plainscale.algebra.Relation;
@@ -57,7 +58,7 @@ final class DerivedHtml {
   }
 
   private String step(Step step) {
-    String after = text.hidesResults() ? "…" : math(step.after());
+    String after = after(step.after());
     return "<details open=\"\"><summary>"
         + words(text.reason(step))
         + "</summary>"
@@ -69,7 +70,71 @@ final class DerivedHtml {
     return derived.value().map(this::result).orElse("");
   }
 
+  /** The relations, then for each step what was found so far and what is new, then the value. */
+  List<String> parts() {
+    List<String> parts = new ArrayList<>();
+    List<Step> steps = text.showsSteps() ? derived.derivation().steps() : List.of();
+    if (text.showsSteps()) {
+      parts.add(framed(relations()));
+    }
+    StringBuilder before = new StringBuilder(soFar());
+    for (Step step : steps) {
+      parts.add(framed(before(before) + newest(step)));
+      before.append(known(step.number(), step.after()));
+    }
+    StringBuilder rest = new StringBuilder();
+    text.stopped().ifPresent(line -> rest.append(paragraph(line)));
+    text.rejected().forEach(line -> rest.append(paragraph(line)));
+    derived.value().filter(v -> !text.hidesResults()).ifPresent(v -> rest.append(evaluated(v)));
+    String budget = text.hidesResults() ? "" : budget();
+    List.of(rest.toString(), budget).stream()
+        .filter(part -> !part.isEmpty())
+        .forEach(part -> parts.add(framed(part)));
+    return parts;
+  }
+
+  private String framed(String part) {
+    return "<div class=\"ps-derived\"><p><b>" + words(text.head()) + "</b></p>" + part + "</div>";
+  }
+
+  private String soFar() {
+    StringBuilder known = new StringBuilder();
+    int number = 1;
+    for (Relation relation : derived.derivation().relations()) {
+      known.append(known(number++, relation.equation()));
+    }
+    return known.toString();
+  }
+
+  private static String before(CharSequence known) {
+    return "<div class=\"ps-before\">" + known + "</div>";
+  }
+
+  private String known(int number, Equation equation) {
+    String after =
+        number > derived.derivation().relations().size() ? after(equation) : math(equation);
+    return "<p>(" + number + ") " + after + "</p>";
+  }
+
+  private String after(Equation equation) {
+    return text.hidesResults() ? "…" : math(equation);
+  }
+
+  private String newest(Step step) {
+    return "<p>"
+        + words(text.reason(step))
+        + "</p><p class=\"ps-new\">("
+        + step.number()
+        + ") "
+        + after(step.after())
+        + "</p>";
+  }
+
   private String result(Result.Evaluated value) {
+    return evaluated(value) + budget();
+  }
+
+  private String evaluated(Result.Evaluated value) {
     ValueLine line = new ValueLine(medium.markup(), derived.writing());
     StringBuilder html = new StringBuilder();
     value.notes().forEach(note -> html.append(paragraph(note)));
@@ -80,6 +145,11 @@ final class DerivedHtml {
             ? equal(line.value(value.shown()))
             : "<p>" + medium.mathematics().apply(named(line.value(value.shown()))) + "</p>");
     value.prefixed().ifPresent(p -> html.append(equal(line.value(p))));
+    return html.toString();
+  }
+
+  private String budget() {
+    StringBuilder html = new StringBuilder();
     List<String> budget = text.budget();
     if (!budget.isEmpty()) {
       html.append(paragraph(budget.get(0))).append("<pre>");

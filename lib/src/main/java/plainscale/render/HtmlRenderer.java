@@ -7,6 +7,7 @@ import plainscale.magnitude.Alignment;
 import plainscale.magnitude.Writing;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
+import plainscale.sheet.GuardResult;
 import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 
@@ -79,7 +80,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
         + "</p></div>";
   }
 
-  private String label(Result.Label label, Writing writing) {
+  String label(Result.Label label, Writing writing) {
     String description = muted(label.description());
     return equation(writing)
         .label(label)
@@ -114,7 +115,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
     return lines(TableText.relations(compared)) + grid(TableText.of(compared));
   }
 
-  private String lines(List<String> lines) {
+  String lines(List<String> lines) {
     return lines.stream()
         .map(line -> "<p>" + medium.words().apply(line) + "</p>")
         .collect(joining());
@@ -149,14 +150,10 @@ final class HtmlRenderer implements Result.Visitor<String> {
 
   @Override
   public String limited(Result.Limited limited) {
-    return grid(TableText.of(limited.table()))
-        + new LimitText(limited)
-            .sentences().stream()
-                .map(line -> "<p>" + medium.words().apply(line) + "</p>")
-                .collect(joining());
+    return grid(TableText.of(limited.table())) + lines(new LimitText(limited).sentences());
   }
 
-  private String grid(List<List<String>> rows) {
+  String grid(List<List<String>> rows) {
     return rows.stream()
         .map(
             row ->
@@ -236,7 +233,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
   }
 
   /** The curve of a fit. */
-  private String formula(DataResult data) {
+  String formula(DataResult data) {
     return data instanceof DataResult.Fitted fitted
         ? "<p>"
             + math(
@@ -244,6 +241,11 @@ final class HtmlRenderer implements Result.Visitor<String> {
                     .write(fitted.formula()))
             + "</p>"
         : "";
+  }
+
+  @Override
+  public String guard(GuardResult guard) {
+    return GuardHtml.of(guard.acceptGuard(new GuardText()), medium);
   }
 
   @Override

@@ -13,6 +13,7 @@ import plainscale.notation.Printer;
 import plainscale.picture.Symbol;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
+import plainscale.sheet.GuardResult;
 import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 import plainscale.units.UnitOfMeasure;
@@ -228,6 +229,11 @@ final class TextRenderer implements Result.Visitor<String> {
             .map(scene -> "[" + Symbol.spoken(scene.alternative()) + "]")
             .orElse("");
     return told + (told.isEmpty() || picture.isEmpty() ? "" : "\n") + picture;
+  }
+
+  @Override
+  public String guard(GuardResult guard) {
+    return GuardText.text(guard.acceptGuard(new GuardText()));
   }
 
   @Override

@@ -95,6 +95,19 @@ final class Alternative {
     return showing.value(new Expr.Name(name.span(), name.text()));
   }
 
+  /** What the names of quantities are instead, as it was written. */
+  static List<Equation> written(List<Change> changes) {
+    return changes.stream()
+        .filter(Change.Value.class::isInstance)
+        .map(Change.Value.class::cast)
+        .map(change -> new Equation(name(change), change.value()))
+        .toList();
+  }
+
+  private static Expr name(Change.Value change) {
+    return new Expr.Name(change.name().span(), change.name().text());
+  }
+
   /** The names of the quantities that are changed. */
   Set<String> quantities() {
     return quantities.keySet();

@@ -47,7 +47,8 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     return entry.statement() instanceof Figure ? Figures.numbered(entry, before, own) : entry;
   }
 
-  private static List<String> names(Statement statement) {
+  /** The names that the statement defines. */
+  static List<String> names(Statement statement) {
     return Open.within(statement) instanceof DataStatement data
         ? data.named().stream().map(DataStatement.Named::name).toList()
         : name(statement).stream().toList();

@@ -60,7 +60,8 @@ final class Figures {
     return mistakes;
   }
 
-  private static boolean isPicture(Statement statement) {
+  /** Whether the statement draws what can have a number and a caption. */
+  static boolean isPicture(Statement statement) {
     boolean scale =
         statement instanceof Statement.Contrast
             || statement instanceof Statement.Near

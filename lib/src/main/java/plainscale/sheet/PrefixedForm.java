@@ -31,17 +31,21 @@ final class PrefixedForm {
 
   /** The prefixed form, where it reads better than the plain one. */
   static Optional<Shown> of(Shown shown) {
-    BigDecimal size = shown.value().abs();
-    boolean plainReadsWell = size.compareTo(SMALL) >= 0 && size.compareTo(LARGE) < 0;
     List<UnitOfMeasure.Factor> factors = shown.unit().factors();
-    if (size.signum() == 0
-        || plainReadsWell
+    if (shown.value().signum() == 0
+        || readsWell(shown.value())
         || factors.size() != 1
         || factors.get(0).exponent() != 1) {
       return Optional.empty();
     }
     String symbol = factors.get(0).symbol().text();
     return symbol.equals("kg") ? prefixed(moved(shown, 3), "g") : prefixed(shown, symbol);
+  }
+
+  /** Whether a number needs no prefix. */
+  static boolean readsWell(BigDecimal number) {
+    BigDecimal size = number.abs();
+    return size.compareTo(SMALL) >= 0 && size.compareTo(LARGE) < 0;
   }
 
   private static Optional<Shown> prefixed(Shown shown, String symbol) {

@@ -10,6 +10,7 @@ import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
 import plainscale.notation.Format;
+import plainscale.notation.GuardStatement;
 import plainscale.notation.Open;
 import plainscale.notation.Part;
 import plainscale.notation.Span;
@@ -245,6 +246,13 @@ final class Presenter implements Statement.Visitor<Result> {
     return Definitions.name(open)
         .flatMap(this::overtaken)
         .orElseGet(() -> new Unfinished(showing).open(open));
+  }
+
+  @Override
+  public Result guard(GuardStatement guard) {
+    return guard instanceof GuardStatement.Caution caution
+        ? Cautions.cautioned(caution, showing)
+        : new Expecting(showing, (GuardStatement.Expected) guard).judged();
   }
 
   @Override

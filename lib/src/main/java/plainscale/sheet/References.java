@@ -11,6 +11,7 @@ import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
+import plainscale.notation.GuardStatement;
 import plainscale.notation.Open;
 import plainscale.notation.Part;
 import plainscale.notation.Statement;
@@ -20,9 +21,14 @@ final class References implements Statement.Visitor<Stream<String>> {
   private static final References DIRECT = new References();
 
   /** What shows all that a sheet computes leans on this. */
-  private static final String EVERYTHING = "all names";
+  static final String EVERYTHING = "all names";
 
   private References() {}
+
+  /** The names that stand in the statement, those that it defines included. */
+  static Stream<String> direct(Statement statement) {
+    return statement.accept(DIRECT);
+  }
 
   /** All names that the statement's value hangs on, its own included. */
   static Set<String> of(Statement statement, Map<String, Entry> entries) {
@@ -262,6 +268,14 @@ final class References implements Statement.Visitor<Stream<String>> {
   @Override
   public Stream<String> open(Open open) {
     return open.around().accept(this);
+  }
+
+  @Override
+  public Stream<String> guard(GuardStatement guard) {
+    return guard instanceof GuardStatement.Expected expected
+        ? Stream.concat(
+            names(expected.value()), expected.range().limits().stream().flatMap(References::names))
+        : Stream.empty();
   }
 
   @Override

@@ -50,7 +50,8 @@ public sealed interface Result
         Result.Unfinished,
         Result.Mistaken,
         FieldResult,
-        DataResult {
+        DataResult,
+        GuardResult {
 
   /** Calls the visitor's method for this kind of result. */
   <R> R accept(Visitor<R> visitor);
@@ -214,10 +215,15 @@ public sealed interface Result
     }
   }
 
-  /** Values before and after a change, and the relations that were changed. */
-  record Compared(List<Reworded> relations, List<Row> rows, Writing writing) implements Result {
+  /**
+   * Values before and after a change; {@code changes} are the names that were changed and what they
+   * are instead, as it was written, {@code relations} the relations that were changed.
+   */
+  record Compared(List<Equation> changes, List<Reworded> relations, List<Row> rows, Writing writing)
+      implements Result {
     /** Keeps its own copies of the lists. */
     public Compared {
+      changes = List.copyOf(changes);
       relations = List.copyOf(relations);
       rows = List.copyOf(rows);
     }
@@ -480,6 +486,8 @@ public sealed interface Result
     R captioned(Captioned captioned);
 
     R data(DataResult data);
+
+    R guard(GuardResult guard);
 
     R noted(Noted noted);
 

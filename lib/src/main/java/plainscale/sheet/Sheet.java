@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import plainscale.algebra.Budget;
 import plainscale.data.DataFolder;
 import plainscale.laws.Constants;
@@ -39,6 +40,7 @@ public final class Sheet {
   private volatile Map<String, Entry> entries = Map.of();
   private volatile Map<String, Quantity> values = Map.of();
   private volatile Settings settings = Settings.USUAL;
+  private Set<String> cautioned = Set.of();
 
   private record Cell(String source, List<Statement> statements) {}
 
@@ -73,24 +75,33 @@ public final class Sheet {
     entries = defined.entries();
     cells.remove(cellId);
     cells.put(cellId, cell);
-    tables.keep(cells.values().stream().flatMap(c -> c.statements().stream()));
+    tables.keep(statements());
     Settings before = settings;
     settings = chosen();
+    Set<String> cautionedBefore = cautioned;
+    cautioned = Cautions.in(statements());
     Wave wave = new Wave(entries, settings.constants(), budget, derivations, tables);
     Map<String, Quantity> computed =
         wave.allValues(); // in order: a long chain is met from its start
     List<Result> results = new ArrayList<>(defined.remarks());
     results.addAll(results(cellId, cell, wave));
     shown.put(cellId, List.copyOf(results));
-    List<Run.Update> updates = updates(cellId, defined.changed(), !settings.equals(before), wave);
+    List<Run.Update> updates =
+        new ArrayList<>(updates(cellId, defined.changed(), !settings.equals(before), wave));
+    if (!cautioned.equals(cautionedBefore)) {
+      updates.addAll(warnings(cellId, wave));
+    }
     values = computed;
     return new Run(results, updates, isFixed(cell));
   }
 
+  private Stream<Statement> statements() {
+    return cells.values().stream().flatMap(cell -> cell.statements().stream());
+  }
+
   private Settings chosen() {
     return Settings.of(
-        cells.values().stream()
-            .flatMap(cell -> cell.statements().stream())
+        statements()
             .filter(Statement.Choice.class::isInstance)
             .map(Statement.Choice.class::cast)
             .toList());
@@ -102,6 +113,7 @@ public final class Sheet {
     Showing showing = new Showing(cell.source(), wave, names, settings);
     Presenter presenter = new Presenter(cellId, showing);
     Unfinished unfinished = new Unfinished(showing);
+    Watch watch = new Watch(cellId, showing, cautioned);
     List<Result> results = new ArrayList<>();
     for (Statement statement : cell.statements()) {
       if (Definitions.isSecond(statement, cellId, entries)) {
@@ -110,6 +122,7 @@ public final class Sheet {
       try {
         results.add(statement.accept(presenter));
         results.addAll(statement instanceof Open ? unfinished.mistakes(statement) : List.of());
+        results.addAll(watch.after(statement));
       } catch (ProblemException e) {
         presenter.withoutValue(statement).ifPresent(results::add);
         results.addAll(e.isBlank() ? unfinished.waiting(statement, e) : mistakes(e));
@@ -145,6 +158,21 @@ public final class Sheet {
     return updates;
   }
 
+  /** Other cautions in the sheet may set off others at the values of earlier cells. */
+  private List<Run.Update> warnings(String cellId, Wave wave) {
+    List<Run.Update> updates = new ArrayList<>();
+    cells.forEach(
+        (id, cell) -> {
+          List<Result> before = shown.getOrDefault(id, List.of());
+          List<Result> results = id.equals(cellId) ? before : results(id, cell, wave);
+          if (!GuardResult.setOff(results).equals(GuardResult.setOff(before))) {
+            shown.put(id, results);
+            updates.add(new Run.Update(id, results));
+          }
+        });
+    return updates;
+  }
+
   private boolean isFixed(Cell cell) {
     return cell.statements().size() == 1
         && cell.statements().get(0) instanceof Statement.Show show
@@ -172,6 +200,12 @@ public final class Sheet {
   /** The names as they stand. */
   public Names names() {
     return new SheetNames(entries, settings.constants());
+  }
+
+  /** The statements of a cell as they were read in its last run; none if it could not be read. */
+  public synchronized List<SheetLine> lines(String cellId) {
+    Cell cell = cells.get(cellId);
+    return cell == null ? List.of() : cell.statements().stream().map(SheetLine::of).toList();
   }
 
   /** What defines a name. */

@@ -7,6 +7,7 @@ import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
+import plainscale.notation.GuardStatement;
 import plainscale.notation.Line.What;
 import plainscale.notation.Measurement;
 import plainscale.notation.Open;
@@ -162,6 +163,12 @@ record Hiding(Blank blank, boolean measured) implements Statement.Visitor<Set<Wh
 
   @Override
   public Set<What> data(DataStatement data) {
+    return NOTHING;
+  }
+
+  /** What is plausible judges what students found, too. */
+  @Override
+  public Set<What> guard(GuardStatement guard) {
     return NOTHING;
   }
 

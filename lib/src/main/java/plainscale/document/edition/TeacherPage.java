@@ -1,0 +1,135 @@
+package plainscale.document.edition;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import plainscale.document.Blank;
+import plainscale.document.Edition;
+import plainscale.document.LessonCell;
+import plainscale.document.LessonHead;
+import plainscale.document.Prose;
+import plainscale.document.Role;
+import plainscale.document.WorkedLesson.WorkedCell;
+import plainscale.render.Html;
+
+/**
+ * The teacher's edition: a box with what to know beforehand, cautions first, then the lesson with
+ * its key, notes, slips and answers, and marks that tell what students fill in.
+ */
+final class TeacherPage {
+  private static final Map<Role, String> LABELS =
+      Map.of(Role.NOTE, "note", Role.SLIPS, "slips", Role.ANSWER, "answer");
+
+  private final Cells cells;
+  private final Cells students;
+  private final FixedWords words;
+  private final LessonHead head;
+
+  TeacherPage(Cells cells, Fading fading) {
+    this.cells = cells;
+    this.students = Cells.of(cells.worked(), Edition.STUDENT, fading);
+    this.words = cells.words();
+    this.head = cells.worked().lesson().head();
+  }
+
+  Page page() {
+    return new Page(
+        words.tag(),
+        cells.worked().lesson().title() + " – " + words.say("teacher"),
+        List.of("handout.css", "worksheet.css", "teacher.css"),
+        brief() + cells.shown().stream().map(this::section).collect(joining()),
+        WorkedPage.footer(words));
+  }
+
+  private String brief() {
+    return "<section class=\"brief\">\n<p class=\"edition\">"
+        + said("teacher")
+        + "</p>\n<h1>"
+        + Html.escape(cells.worked().lesson().title())
+        + "</h1>\n"
+        + cautions()
+        + facts()
+        + aims()
+        + new Timing(cells).html()
+        + "</section>\n";
+  }
+
+  private String said(String key) {
+    return Html.escape(words.say(key));
+  }
+
+  /** What can hurt someone comes before all else. */
+  private String cautions() {
+    String prose =
+        cells.shown().stream()
+            .filter(cell -> Cells.is(cell, Role.CAUTION))
+            .map(this::caution)
+            .collect(joining());
+    String named =
+        head.hazards().isEmpty()
+            ? ""
+            : "<p><b>"
+                + said("hazards")
+                + ":</b> "
+                + Html.escape(String.join(", ", head.hazards()))
+                + "</p>\n";
+    return prose.isEmpty() && named.isEmpty()
+        ? ""
+        : "<div class=\"cautions\">" + prose + named + "<p>" + said("rules") + "</p></div>\n";
+  }
+
+  private String caution(WorkedCell cell) {
+    return cell.cell() instanceof LessonCell.Prose prose ? Prose.html(prose) : "";
+  }
+
+  private String facts() {
+    return fact("level", head.level())
+        + fact(
+            "time",
+            head.minutes().isPresent()
+                ? Optional.of(words.say("minutes", head.minutes().getAsInt()))
+                : Optional.empty());
+  }
+
+  private String fact(String key, Optional<String> text) {
+    return text.map(t -> "<p><b>" + said(key) + ":</b> " + Html.escape(t) + "</p>\n").orElse("");
+  }
+
+  private String aims() {
+    return head.aims().isEmpty()
+        ? ""
+        : "<p><b>"
+            + said("aims")
+            + ":</b></p>\n<ul>"
+            + head.aims().stream()
+                .map(aim -> "<li>" + Html.escape(aim) + "</li>")
+                .collect(joining())
+            + "</ul>\n";
+  }
+
+  private String section(WorkedCell cell) {
+    Optional<Role> role = cell.cell().head().role();
+    String section = cells.section(cell);
+    if (Cells.is(cell, Role.CAUTION) && cell.cell() instanceof LessonCell.Prose) {
+      return "<p class=\"mark\">" + said("caution") + "</p>\n";
+    }
+    return role.map(LABELS::get)
+        .map(
+            label ->
+                "<aside class=\"aside %s\"><p class=\"label\">%s</p>%s</aside>\n"
+                    .formatted(label, said(label), section))
+        .orElseGet(() -> mark(cell) + section);
+  }
+
+  /** What students fill in. */
+  private String mark(WorkedCell cell) {
+    Blank blank = students.blank(cell);
+    boolean open =
+        blank == Blank.CELL
+            || (blank != Blank.NOTHING
+                && students.worksheet(cell).stream().anyMatch(Worksheet::isOpen));
+    return open ? "<p class=\"mark\">" + said("fills." + blank) + "</p>\n" : "";
+  }
+}
