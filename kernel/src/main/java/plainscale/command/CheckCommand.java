@@ -53,12 +53,12 @@ final class CheckCommand implements Callable<Integer> {
   private boolean strict;
 
   private final List<CheckedFile> checked = new ArrayList<>();
-  private boolean unreadable;
+  private int unreadable;
 
   @Override
   public Integer call() {
     if (files.isEmpty()) {
-      for (Map.Entry<String, String> shipped : ShippedLessons.texts().entrySet()) {
+      for (Map.Entry<String, String> shipped : ShippedLessons.notebooks().entrySet()) {
         check(shipped.getKey(), () -> Lesson.parse(shipped.getKey(), shipped.getValue()));
       }
     }
@@ -66,13 +66,13 @@ final class CheckCommand implements Callable<Integer> {
       checkAll(file);
     }
     PrintWriter out = spec.commandLine().getOut();
-    out.println(json ? CheckReport.json(checked) : CheckReport.summary(checked));
+    out.println(json ? CheckReport.json(checked) : CheckReport.summary(checked, unreadable));
     out.flush();
     return exitCode();
   }
 
   private int exitCode() {
-    if (unreadable) {
+    if (unreadable > 0) {
       return UNREADABLE;
     }
     long counting =
@@ -116,7 +116,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void refused(String file, LessonException why) {
-    unreadable = true;
+    unreadable++;
     spec.commandLine().getErr().println(why.sentence());
     spec.commandLine().getErr().flush();
     if (json) {

@@ -47,8 +47,8 @@ final class CheckReport {
     return checked.file() + cell + line;
   }
 
-  /** One line about all of them. */
-  static String summary(List<CheckedFile> checked) {
+  /** One line about all of them, and about the files that could not be read. */
+  static String summary(List<CheckedFile> checked, int unreadable) {
     String lessons = count(checked.size(), "lesson") + " checked: ";
     List<String> counts = new ArrayList<>();
     for (Severity severity : Severity.values()) {
@@ -57,7 +57,9 @@ final class CheckReport {
         counts.add(count(found, severity.word()));
       }
     }
-    return lessons + (counts.isEmpty() ? "nothing to mend" : String.join(", ", counts)) + ".";
+    String found = counts.isEmpty() ? "nothing to mend" : String.join(", ", counts);
+    String refused = unreadable == 0 ? "" : "; " + count(unreadable, "file") + " could not be read";
+    return lessons + found + refused + ".";
   }
 
   /** How many findings of that severity there are. */

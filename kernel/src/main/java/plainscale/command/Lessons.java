@@ -17,7 +17,7 @@ final class Lessons {
   static List<Lesson> of(List<Path> files, PrintWriter remarks) throws LessonException {
     List<Lesson> lessons = new ArrayList<>();
     if (files.isEmpty()) {
-      for (Map.Entry<String, String> shipped : ShippedLessons.texts().entrySet()) {
+      for (Map.Entry<String, String> shipped : ShippedLessons.notebooks().entrySet()) {
         lessons.add(Lesson.parse(shipped.getKey(), shipped.getValue()));
       }
     }

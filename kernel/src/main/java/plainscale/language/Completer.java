@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import plainscale.notation.DataStatement;
@@ -45,6 +46,10 @@ final class Completer {
     Word word = Word.before(code, cursor);
     if (word.text().startsWith("\\")) {
       return new Completion(word.start(), word.end(), letters(word.text().substring(1)));
+    }
+    Optional<Completion> law = LawWords.complete(code, cursor);
+    if (law.isPresent()) {
+      return law.get();
     }
     String before = code.substring(0, word.start());
     return new Completion(word.start(), word.end(), items(word.text(), before));

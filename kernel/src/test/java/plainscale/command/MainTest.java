@@ -142,7 +142,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"run", "handout", "convert", "install", "lab", "kernel"})
+  @ValueSource(strings = {"run", "handout", "check", "convert", "install", "lab", "kernel"})
   void helpOfEveryCommandShowsAnExample(String command) {
     assertEquals(0, run(command, "--help"));
     assertTrue(out.toString().contains("java -jar plainscale.jar " + command), out.toString());

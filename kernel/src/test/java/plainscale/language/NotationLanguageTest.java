@@ -137,6 +137,46 @@ class NotationLanguageTest {
     assertEquals(first, found);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "use pen | 4 | pendulum",
+        "use \"how long does it sw | 4 | pendulum",
+        "use force between ch | 4 | coulomb",
+        "x = 1 [m]\\n use lens | 15 | thin_lens",
+        "use pendulum  | 13 | with",
+        "use coulomb with  | 17 | F = ",
+        "use coulomb as push with F = F_e,  | 34 | q_1 = ",
+        "use coulomb with F = 1, q1 = 2, | 31 | q_2 = ",
+        "use coulomb with q_ | 17 | q_1 = ",
+        "use lens_power with P = 1/f, f = f | 33 | figure",
+      })
+  void completionKnowsLawsByNameByWordsAndTheirSymbols(String cell, int start, String first) {
+    String code = cell.replace("\\n", "\n").replace(", ", ",  ").replace(",  ", ", ");
+    Completion completion = language.complete(code, code.length());
+    assertEquals(first.strip(), completion.items().get(0).text().strip());
+    assertEquals(start, completion.start());
+    assertEquals(code.length(), completion.end());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "use pendulum, 6, 'T = 2*π sqrt(l/g_n)'",
+    "use pendulum, 6, 'l: length, from the pivot'",
+    "use pendulum, 6, 'Holds for small swings'",
+    "use pendulum, 6, 'm58364'",
+    "use coulomb with q1 = q, 18, 'first charge, in C'",
+    "use ohm, 5, 'R_1: resistance, in Ω'",
+    "solve push for q, 8, 'F = k_e q^2/r^2'",
+    "solve push for q, 8, 'between charges'",
+  })
+  void inspectionOfALawSaysAllThatIsKnownOfIt(String code, int cursor, String part) {
+    run("a", "use coulomb as push with q_1 = q, q_2 = q \"force between charges\"");
+    String text = language.inspect(code, cursor, 0).map(ShownOutputs::text).orElse("nothing");
+    assertTrue(text.contains(part), text);
+  }
+
   @Test
   void completionReplacesTheWordAndTheBackslash() {
     Completion completion = language.complete("q = \\theta", 10);

@@ -17,7 +17,8 @@ import plainscale.text.Near;
  * @param remarks keys that look misspelled
  */
 record CellLine(Optional<String> id, ObjectNode metadata, List<String> remarks) {
-  private static final List<String> KEYS = List.of("role", "minutes", "lines", "blank");
+  private static final List<String> KEYS =
+      List.of("role", "minutes", "lines", "blank", "alternative");
   private static final String MISSPELLED = "a cell says nothing as “%s”; did you mean %s?";
   private static final Pattern WORD = Pattern.compile("([^\\s:,\"'{\\[?#]+),?(?:\\s+(.*))?");
 

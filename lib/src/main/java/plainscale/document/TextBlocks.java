@@ -56,7 +56,8 @@ final class TextBlocks {
 
   /** A comment that says what only the marker of a cell says. */
   private static final Pattern LIKE_MARKER =
-      Pattern.compile("[ ]{0,3}<!--[ \t]*(?:cell\\b|.*\\b(?:role|minutes|lines|blank):).*");
+      Pattern.compile(
+          "[ ]{0,3}<!--[ \t]*(?:cell\\b|.*\\b(?:role|minutes|lines|blank|alternative):).*");
 
   private final List<String> lines;
   private final int from;

@@ -1,6 +1,7 @@
 /**
  * What physics knows, as tables with their sources: the constants of nature (CODATA 2022 and the
- * rounded values of school books). Entry: {@link plainscale.laws.Constants}.
+ * rounded values of school books), and the laws. Entries: {@link plainscale.laws.Constants}, {@link
+ * plainscale.laws.Laws}.
  */
 @NullMarked
 package plainscale.laws;

@@ -161,6 +161,12 @@ public final class Expressions implements Statement.Visitor<Stream<Expr>> {
         : Stream.empty();
   }
 
+  /** What stands for a symbol may be an unknown, as in the relation that comes of it. */
+  @Override
+  public Stream<Expr> law(LawStatement law) {
+    return Stream.empty();
+  }
+
   @Override
   public Stream<Expr> open(Open open) {
     return open.around().accept(this);

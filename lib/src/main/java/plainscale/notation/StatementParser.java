@@ -24,6 +24,7 @@ final class StatementParser {
           Map.entry("squares", p -> p.picture(ScalePicture.SQUARES)),
           Map.entry("dots", p -> p.picture(ScalePicture.DOTS)),
           Map.entry("relation", p -> new RelationParser(p.tokens, p.names).relation(p.start)),
+          Map.entry("use", p -> new LawParser(p.tokens, p.names, p.start).use()),
           Map.entry("what", StatementParser::whatIf),
           Map.entry("compare", StatementParser::compare),
           Map.entry("forces", StatementParser::forces),

@@ -2,6 +2,8 @@ package plainscale.render;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import plainscale.algebra.Equation;
 import plainscale.algebra.Relation;
 import plainscale.algebra.Step;
@@ -15,6 +17,9 @@ final class DerivedHtml {
       "<tr><td style=\"text-align:left;vertical-align:baseline;padding:0.2em 0.8em 0.2em 0\">(%d)</td>"
           + "<td style=\"text-align:left;vertical-align:baseline;padding:0.2em 0.8em 0.2em 0;"
           + "width:100%%\">%s</td></tr>";
+
+  /** So many lines fit above the new one on a screen. */
+  private static final int LINES_BEFORE = 5;
 
   private final Medium medium;
   private final Result.Derived derived;
@@ -77,10 +82,8 @@ final class DerivedHtml {
     if (text.showsSteps()) {
       parts.add(framed(relations()));
     }
-    StringBuilder before = new StringBuilder(soFar());
     for (Step step : steps) {
-      parts.add(framed(before(before) + newest(step)));
-      before.append(known(step.number(), step.after()));
+      parts.add(framed(before(step) + newest(step)));
     }
     StringBuilder rest = new StringBuilder();
     text.stopped().ifPresent(line -> rest.append(paragraph(line)));
@@ -97,23 +100,21 @@ final class DerivedHtml {
     return "<div class=\"ps-derived\"><p><b>" + words(text.head()) + "</b></p>" + part + "</div>";
   }
 
-  private String soFar() {
-    StringBuilder known = new StringBuilder();
-    int number = 1;
-    for (Relation relation : derived.derivation().relations()) {
-      known.append(known(number++, relation.equation()));
-    }
-    return known.toString();
+  /** The last lines before a step, and which of the earlier ones it uses. */
+  private String before(Step step) {
+    int last = step.number() - 1;
+    String lines =
+        IntStream.rangeClosed(1, last)
+            .filter(line -> line > last - LINES_BEFORE || step.from().contains(line))
+            .mapToObj(this::known)
+            .collect(Collectors.joining());
+    return "<div class=\"ps-before\">" + lines + "</div>";
   }
 
-  private static String before(CharSequence known) {
-    return "<div class=\"ps-before\">" + known + "</div>";
-  }
-
-  private String known(int number, Equation equation) {
-    String after =
-        number > derived.derivation().relations().size() ? after(equation) : math(equation);
-    return "<p>(" + number + ") " + after + "</p>";
+  private String known(int number) {
+    Equation equation = derived.derivation().equation(number);
+    boolean given = number <= derived.derivation().relations().size();
+    return "<p>(" + number + ") " + (given ? math(equation) : after(equation)) + "</p>";
   }
 
   private String after(Equation equation) {

@@ -73,7 +73,7 @@ final class FieldText implements FieldResult.Visitor<FieldView> {
     return extent + place + to + turned;
   }
 
-  private static String extent(FieldItem.Shape shape) {
+  static String extent(FieldItem.Shape shape) {
     return shape == FieldItem.Shape.PLATES ? "gap" : "radius";
   }
 

@@ -8,6 +8,7 @@ import plainscale.magnitude.Writing;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
 import plainscale.sheet.GuardResult;
+import plainscale.sheet.LawResult;
 import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 
@@ -246,6 +247,11 @@ final class HtmlRenderer implements Result.Visitor<String> {
   @Override
   public String guard(GuardResult guard) {
     return GuardHtml.of(guard.acceptGuard(new GuardText()), medium);
+  }
+
+  @Override
+  public String law(LawResult law) {
+    return law.acceptLaw(new LawHtml(medium));
   }
 
   @Override

@@ -2,6 +2,7 @@ package plainscale.render;
 
 import java.util.List;
 import plainscale.algebra.Step;
+import plainscale.notation.FieldItem;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
 import plainscale.sheet.Result;
@@ -43,6 +44,11 @@ public final class PageWords {
   /** What a source of a field is: "point charge". */
   public static String source(FieldResult.Row row) {
     return FieldText.name(row);
+  }
+
+  /** What the size of a source of a field is: "radius". */
+  public static String extent(FieldItem.Shape shape) {
+    return FieldText.extent(shape);
   }
 
   /** The heads of the table of energies along the way of a body, without units. */

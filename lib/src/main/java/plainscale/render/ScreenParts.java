@@ -8,6 +8,7 @@ import plainscale.render.Screens.Part;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
 import plainscale.sheet.GuardResult;
+import plainscale.sheet.LawResult;
 import plainscale.sheet.Result;
 
 /** What each kind of result is in pieces for screens. */
@@ -199,6 +200,11 @@ final class ScreenParts implements Result.Visitor<List<Part>> {
   @Override
   public List<Part> guard(GuardResult guard) {
     return few(guard, guard.accept(new TextRenderer()));
+  }
+
+  @Override
+  public List<Part> law(LawResult law) {
+    return few(law, law.accept(new TextRenderer()));
   }
 
   @Override

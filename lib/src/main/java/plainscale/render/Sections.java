@@ -31,6 +31,10 @@ record Sections(String head, List<List<List<String>>> tables, List<String> sente
 
   /** The same in pieces: each table in parts of so many rows, and so many sentences at a time. */
   List<Sections> parts(int rows, int lines) {
+    boolean brief = tables.stream().mapToInt(List::size).sum() + sentences.size() <= rows;
+    if (brief) {
+      return isEmpty() ? List.of() : List.of(this);
+    }
     List<Sections> parts = new ArrayList<>();
     for (List<List<String>> table : tables) {
       for (List<List<String>> part : split(table, rows)) {
@@ -42,6 +46,10 @@ record Sections(String head, List<List<List<String>>> tables, List<String> sente
       parts.add(new Sections(head, List.of(), sentences.subList(from, to)));
     }
     return parts;
+  }
+
+  private boolean isEmpty() {
+    return tables.isEmpty() && sentences.isEmpty();
   }
 
   /** A table in parts of so many rows, each with the head. */

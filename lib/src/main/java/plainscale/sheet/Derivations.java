@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plainscale.algebra.Budget;
 import plainscale.algebra.Derivation;
 import plainscale.algebra.Equation;
@@ -126,7 +127,8 @@ final class Derivations {
         .toList();
   }
 
-  private static Set<String> names(Equation equation) {
+  /** The names in an equation. */
+  static Set<String> names(Equation equation) {
     Set<String> names = new TreeSet<>(References.in(equation.left()));
     names.addAll(References.in(equation.right()));
     return names;
@@ -212,6 +214,28 @@ final class Derivations {
 
   /** The value of the unknown by the answer of its derivation. */
   Quantity value(Statement.Solve solve, String source) {
+    Quantity value = plain(solve, source);
+    return value.kind().isNumber() && isAngle(solve) ? value.asKind(Kind.ANGLE) : value;
+  }
+
+  /** Whether one of the relations comes from a law in which the unknown is an angle. */
+  private boolean isAngle(Statement.Solve solve) {
+    return angles(solve).anyMatch(name -> name.equals(solve.unknown()));
+  }
+
+  /** A law says which of its letters are angles, so that θ = ω t is right as it stands. */
+  private boolean hasAngles(Statement.Solve solve) {
+    return angles(solve).findAny().isPresent();
+  }
+
+  private Stream<String> angles(Statement.Solve solve) {
+    return solve.relations().stream()
+        .flatMap(name -> Optional.ofNullable(entries.get(name.text())).stream())
+        .flatMap(entry -> entry.origin().stream())
+        .flatMap(origin -> origin.angles().stream());
+  }
+
+  private Quantity plain(Statement.Solve solve, String source) {
     Derivation derivation = of(solve, source);
     if (undecided.containsKey(solve)) {
       throw undecided.get(solve);
@@ -276,7 +300,8 @@ final class Derivations {
       if (e.isBlank()) {
         throw e;
       }
-      Optional<Kind> kind = NumbersNeeded.in(answer, wave) ? kind(solve, source) : Optional.empty();
+      boolean numbers = NumbersNeeded.in(answer, wave) || hasAngles(solve);
+      Optional<Kind> kind = numbers ? kind(solve, source) : Optional.empty();
       if (kind.isEmpty()) {
         throw e;
       }

@@ -6,6 +6,7 @@ import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
 import plainscale.notation.Open;
+import plainscale.notation.Origin;
 import plainscale.notation.Statement;
 
 /**
@@ -62,6 +63,11 @@ public record Entry(String name, String cellId, String source, Statement stateme
       return field.description();
     }
     return statement instanceof Statement.Definition definition ? definition.description() : "";
+  }
+
+  /** The law behind a relation. */
+  public Optional<Origin> origin() {
+    return statement instanceof Statement.Relation relation ? relation.origin() : Optional.empty();
   }
 
   /** The formula of a definition. */

@@ -11,6 +11,7 @@ import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
 import plainscale.notation.Format;
 import plainscale.notation.GuardStatement;
+import plainscale.notation.LawStatement;
 import plainscale.notation.Open;
 import plainscale.notation.Part;
 import plainscale.notation.Span;
@@ -234,6 +235,11 @@ final class Presenter implements Statement.Visitor<Result> {
   public Result choice(Statement.Choice choice) {
     Settings.check(choice, showing.source());
     return new Result.Noted(Settings.words(choice));
+  }
+
+  @Override
+  public Result law(LawStatement law) {
+    return law.acceptLaw(new LawPresenter(showing, this::overtaken));
   }
 
   @Override

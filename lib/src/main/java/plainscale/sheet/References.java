@@ -12,6 +12,7 @@ import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
 import plainscale.notation.GuardStatement;
+import plainscale.notation.LawStatement;
 import plainscale.notation.Open;
 import plainscale.notation.Part;
 import plainscale.notation.Statement;
@@ -258,6 +259,13 @@ final class References implements Statement.Visitor<Stream<String>> {
   @Override
   public Stream<String> choice(Statement.Choice choice) {
     return Stream.empty();
+  }
+
+  @Override
+  public Stream<String> law(LawStatement law) {
+    return law instanceof LawStatement.Use use
+        ? use.stated().stream().flatMap(this::relation)
+        : Stream.empty();
   }
 
   @Override

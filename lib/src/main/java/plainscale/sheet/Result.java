@@ -51,7 +51,8 @@ public sealed interface Result
         Result.Mistaken,
         FieldResult,
         DataResult,
-        GuardResult {
+        GuardResult,
+        LawResult {
 
   /** Calls the visitor's method for this kind of result. */
   <R> R accept(Visitor<R> visitor);
@@ -488,6 +489,8 @@ public sealed interface Result
     R data(DataResult data);
 
     R guard(GuardResult guard);
+
+    R law(LawResult law);
 
     R noted(Noted noted);
 

@@ -3,6 +3,7 @@ package plainscale.sheet;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.stream.Collectors;
+import plainscale.notation.Open;
 import plainscale.notation.Statement;
 
 /**
@@ -33,6 +34,7 @@ public record SheetLine(
             .filter(name -> !defines.contains(name))
             .collect(Collectors.toCollection(LinkedHashSet::new));
     boolean everything = mentions.remove(References.EVERYTHING);
-    return new SheetLine(statement, defines, mentions, everything, Figures.isPicture(statement));
+    return new SheetLine(
+        statement, defines, mentions, everything, Figures.isPicture(Open.within(statement)));
   }
 }

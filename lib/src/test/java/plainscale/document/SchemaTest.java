@@ -165,12 +165,12 @@ class SchemaTest {
         "{\"level\": [\"a\"]}     | level is [\"a\"], a list; a text belongs there. → write, for example, level: \"school, upper secondary\"",
         "{\"aims\": \"read a map\"} | aims is \"read a map\", a text; a list of texts belongs there. → write aims: [\"read a map\"]",
         "{\"aims\": [\"a\", 7]}   | item 2 of aims is 7, a number; a text belongs there. → write \"7\"",
-        "{\"hazards\": [\"\"]}    | item 1 of hazards is empty. → write, for example, \"flammable material\"",
-        "{\"hazards\": {}}        | hazards is {}, a set of fields; a list of texts belongs there. → write, for example, hazards: [\"flammable material\"]",
+        "{\"hazards\": [\"\"]}    | item 1 of hazards is empty. → write, for example, \"electrostatics\"",
+        "{\"hazards\": {}}        | hazards is {}, a set of fields; a list of texts belongs there. → write, for example, hazards: [\"electrostatics\"]",
         "{\"locale\": \"xx\"}     | locale is \"xx\", for which there are no number words here. → write, for example, locale: \"de-CH\"",
         "{\"scale\": \"lng\"}     | scale is \"lng\"; it can be short, long, milliard, indian or repeated. → write scale: \"long\"",
         "{\"constants\": 7}       | constants is 7; it can be codata or textbook. → write, for example, constants: \"textbook\"",
-        "{\"twin\": false}        | twin is false, a yes or no; a text belongs there. → write, for example, twin: \"sha256:9f86d081884c7d65\"",
+        "{\"twin\": false}        | twin is false, a yes or no; a text belongs there. → write, for example, twin: \"sha256-9f86d081884c7d65\"",
         "\"a title\"              | plainscale is \"a title\", a text; named fields belong there. → ",
       })
   void aFaultOfALessonIsASentenceWithItsRepair(String head, String sentence) {

@@ -172,6 +172,14 @@ final class Samples {
         plot R_x z in V against z from 1 mA to 200 mA with points U against I
         plot d^2 against d from -1 cm to 2 cm
         """);
+    CELLS.put(
+        "laws",
+        """
+        use coulomb with F = F_e, q_1 = q, q_2 = 2*q "push & <b>"
+        use shm_position as swing with x_m = sqrt(d 1 [m]), t = 1 [s]
+        use rotation_rate
+        use "charged balls & <b> $x$"
+        """);
     CELLS.put("hostile data", "data \"hostile.csv\"\ndata \"none & <b>.csv\"");
     CELLS.put("choices", "locale SI\nscale long\norders floor\ndigits spaced");
     CELLS.put(

@@ -35,6 +35,30 @@ class RelationUnitsTest {
     assertEquals(expected, value(sheet, unknown).value().doubleValue(), 1e-4);
   }
 
+  /**
+   * An eighth of a turn; ω t is a number for the units, and the relation says that it is an angle.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "x = A cos(360 [°] t/T) | given T = 8.0 s",
+        "x = A cos(ω t*1 [rad]) | given ω = 0.785398163397448 rad/s"
+      })
+  void anAngleThatIsWrittenOutMakesAProductOne(String relation, String given) {
+    run(sheet, "cell", "given A = 2.0 cm", "given t = 1.0 s", given);
+    run(sheet, "solve", "relation swing: " + relation, "solve swing for x");
+    assertEquals(0.02 * Math.sqrt(0.5), value(sheet, "x").value().doubleValue(), 1e-12);
+  }
+
+  @Test
+  void withoutAWrittenAngleAProductIsRefusedAsAnAngle() {
+    run(sheet, "cell", "given A = 2.0 cm", "given t = 1.0 s", "given f = 2.0 Hz");
+    Problem problem =
+        onlyProblem(sheet.run("solve", "relation swing: x = A cos(f t)\nsolve swing for x"));
+    assertEquals(Problem.Kind.UNIT, problem.kind());
+  }
+
   @Test
   void anotherNumberThanZeroStillNeedsItsUnit() {
     Problem problem =

@@ -1,28 +1,33 @@
 package plainscale.document.check;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import plainscale.document.LessonCell;
 import plainscale.document.Role;
-import plainscale.text.Near;
+import plainscale.document.WorkedLesson.WorkedCell;
+import plainscale.laws.Hazards;
+import plainscale.notation.GuardStatement.Caution;
+import plainscale.notation.Statement;
+import plainscale.sheet.GuardResult;
 
 /**
- * Hazards need a caution, and a caution the sentence that local rules and licensed people decide.
- * That sentence is known in English only; in a lesson for another language its absence is a remark.
+ * Hazards need a caution, and a caution the sentence that local rules and licensed people decide,
+ * which the statement {@code caution} says by itself. In texts it is known in English only; in a
+ * lesson for another language its absence is a remark.
  */
-record Cautions(HazardNames names) implements Rule {
+record Cautions() implements Rule {
   private static final Pattern SENTENCE_END = Pattern.compile("[.!?;](?:\\s|$)");
   private static final Pattern RULES =
       Pattern.compile("\\b(?:rules?|regulations?|laws?|polic(?:y|ies))\\b");
   private static final Pattern WHOSE =
       Pattern.compile(
           "\\b(?:local|schools?|colleges?|university|laborator(?:y|ies)|country|licen[cs]ed|licen[cs]es?)\\b");
-  private static final String LAST_WORD =
-      "add: The rules of your school and those who are licensed to decide have the last word.";
 
   @Override
   public String name() {
@@ -32,16 +37,20 @@ record Cautions(HazardNames names) implements Rule {
   @Override
   public Stream<Finding> check(CheckedLesson lesson) {
     List<String> hazards = lesson.lesson().head().hazards();
+    List<CheckedLesson.Line> statements = lesson.lines(Caution.class).toList();
     List<LessonCell> cautions =
         lesson.lesson().cells().stream()
             .filter(cell -> cell.head().role().equals(Optional.of(Role.CAUTION)))
             .toList();
     List<Finding> findings = new ArrayList<>();
-    if (!hazards.isEmpty() && cautions.isEmpty()) {
+    if (!hazards.isEmpty() && cautions.isEmpty() && statements.isEmpty()) {
       findings.add(none(lesson, hazards));
     }
     hazards.stream().flatMap(hazard -> unknown(lesson, hazard)).forEach(findings::add);
+    statements.stream().flatMap(line -> undeclared(line, hazards)).forEach(findings::add);
+    setOff(lesson, hazards, statements).forEach(findings::add);
     cautions.stream()
+        .filter(cell -> statements.stream().noneMatch(line -> line.cell().equals(cell)))
         .filter(cell -> !isLeftToOthers(text(lesson, cell)))
         .map(cell -> withoutLastWord(lesson, cell))
         .forEach(findings::add);
@@ -54,23 +63,75 @@ record Cautions(HazardNames names) implements Rule {
             .formatted(hazards.size() == 1 ? "a hazard" : "hazards", String.join(", ", hazards));
     return lesson
         .whole()
-        .error(this, sentence, "write what to do about it in a text with role: \"caution\"");
+        .error(
+            this,
+            sentence,
+            "write caution %s in a cell, or what to do about it in a text with role: \"caution\""
+                .formatted(String.join(", ", hazards)));
   }
 
   private Stream<Finding> unknown(CheckedLesson lesson, String hazard) {
-    List<String> known = List.copyOf(names.all());
-    if (known.isEmpty() || known.contains(hazard)) {
+    if (Hazards.find(hazard).isPresent()) {
       return Stream.empty();
     }
-    String repair =
-        Near.to(hazard, known, 1).stream()
-            .findFirst()
-            .map(near -> "did you mean " + near + "?")
-            .orElse("");
+    List<String> near = Hazards.nearest(hazard);
     return Stream.of(
         lesson
             .whole()
-            .remark(this, "The table of hazards has none called “%s”.".formatted(hazard), repair));
+            .remark(
+                this,
+                "The table of hazards has none called “%s”.".formatted(hazard),
+                near.isEmpty() ? "" : "write " + String.join(" or ", near)));
+  }
+
+  private static Stream<String> named(CheckedLesson.Line line) {
+    return ((Caution) line.statement())
+        .hazards().stream()
+            .map(Statement.Option::text)
+            .filter(name -> Hazards.find(name).isPresent());
+  }
+
+  /** A caution of a hazard that the lesson does not name, so that a list of lessons lacks it. */
+  private Stream<Finding> undeclared(CheckedLesson.Line line, List<String> hazards) {
+    return named(line)
+        .filter(hazard -> !hazards.contains(hazard))
+        .map(
+            hazard ->
+                CheckedLesson.at(line)
+                    .remark(
+                        this,
+                        "The lesson does not name the hazard %s, of which this line is a caution."
+                            .formatted(hazard),
+                        "write it into hazards in the metadata of the lesson"));
+  }
+
+  /** Values that set off the caution of a hazard of which nothing is said. */
+  private Stream<Finding> setOff(
+      CheckedLesson lesson, List<String> hazards, List<CheckedLesson.Line> statements) {
+    Set<String> said = new HashSet<>(hazards);
+    statements.stream().flatMap(Cautions::named).forEach(said::add);
+    List<Finding> findings = new ArrayList<>();
+    for (WorkedCell worked : lesson.worked().cells()) {
+      worked.results().stream()
+          .filter(GuardResult.SetOff.class::isInstance)
+          .map(GuardResult.SetOff.class::cast)
+          .filter(setOff -> said.add(setOff.hazard().name()))
+          .map(setOff -> unsaid(lesson, worked.cell(), setOff))
+          .forEach(findings::add);
+    }
+    return findings.stream();
+  }
+
+  private Finding unsaid(CheckedLesson lesson, LessonCell cell, GuardResult.SetOff setOff) {
+    String hazard = setOff.hazard().name();
+    return lesson
+        .at(cell, setOff.label().name().orElse(""))
+        .warning(
+            this,
+            "A value sets off the caution of %s, which the lesson does not name as a hazard."
+                .formatted(hazard),
+            "write %s into hazards in the metadata of the lesson, and caution %s in a cell"
+                .formatted(hazard, hazard));
   }
 
   private static String text(CheckedLesson lesson, LessonCell cell) {
@@ -89,7 +150,9 @@ record Cautions(HazardNames names) implements Rule {
     Place place = CheckedLesson.at(cell);
     if (isEnglish(lesson)) {
       return place.warning(
-          this, "The caution does not say that local rules and licensed people decide.", LAST_WORD);
+          this,
+          "The caution does not say that local rules and licensed people decide.",
+          "add: " + Hazards.LAST_WORD);
     }
     return place.remark(
         this,

@@ -11,6 +11,7 @@ import plainscale.document.Role;
 import plainscale.notation.DataStatement;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
+import plainscale.notation.GuardStatement;
 import plainscale.notation.Part;
 import plainscale.notation.Statement;
 
@@ -103,6 +104,7 @@ record CellRoles() implements Rule {
             || statement instanceof Statement.Choice
             || statement instanceof Statement.Together
             || statement instanceof Statement.Unreadable
+            || statement instanceof GuardStatement
             || statement instanceof Figure
             || statement instanceof FieldStatement.Declared;
     return !says;
@@ -118,7 +120,8 @@ record CellRoles() implements Rule {
 
   private static boolean asks(CheckedLesson lesson, LessonCell cell) {
     if (cell instanceof LessonCell.Code) {
-      return lesson.lines(cell).stream().anyMatch(line -> leavesOpen(line.statement()));
+      return lesson.lines(cell).stream()
+          .anyMatch(line -> line.isOpen() || leavesOpen(line.statement()));
     }
     return lesson.text(cell).passages().stream()
         .anyMatch(

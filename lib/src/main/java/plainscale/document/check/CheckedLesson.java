@@ -10,6 +10,7 @@ import plainscale.document.Lesson;
 import plainscale.document.LessonCell;
 import plainscale.document.ProseText;
 import plainscale.document.WorkedLesson;
+import plainscale.notation.Open;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
 import plainscale.sheet.Sheet;
@@ -28,8 +29,14 @@ record CheckedLesson(
 
   /** A statement and the cell in which it stands. */
   record Line(LessonCell.Code cell, SheetLine read) {
+    /** The statement, and around its blanks that of a line with blanks. */
     Statement statement() {
-      return read.statement();
+      return Open.within(read.statement());
+    }
+
+    /** Whether something in it is left to be filled in. */
+    boolean isOpen() {
+      return read.statement() instanceof Open;
     }
 
     /** Its text. */
@@ -100,13 +107,27 @@ record CheckedLesson(
 
   /** The lesson as a whole, whose head is at the top of a text file. */
   Place whole() {
-    boolean file = lesson().cells().stream().anyMatch(cell -> cell.line() > 0);
-    return new Place("", file ? 1 : 0);
+    return new Place("", isText() ? 1 : 0);
   }
 
-  /** A cell as a whole. */
+  /** Whether it was read from a text, in whose lines its cells stand. */
+  boolean isText() {
+    return lesson().cells().stream().anyMatch(cell -> cell.line() > 0);
+  }
+
+  /** A cell as a whole: in a text the line in which its fence opens. */
   static Place at(LessonCell cell) {
-    return new Place(cell.id(), cell.line());
+    boolean fenced = cell instanceof LessonCell.Code && cell.line() > 1;
+    return new Place(cell.id(), fenced ? cell.line() - 1 : cell.line());
+  }
+
+  /** The line of a cell that defines the name, else the cell. */
+  Place at(LessonCell cell, String name) {
+    return lines(cell).stream()
+        .filter(line -> line.read().defines().contains(name))
+        .findFirst()
+        .map(CheckedLesson::at)
+        .orElseGet(() -> at(cell));
   }
 
   /** A line of a cell, from 1. */

@@ -18,19 +18,42 @@ import plainscale.document.LessonCell;
  * }</pre>
  */
 public final class LessonCheck {
+  /** All rules; those that look at the lesson as a whole come first. */
+  static final List<Rule> RULES =
+      List.of(
+          new ReaderRemarks(),
+          new FormatVersion(),
+          new Metadata(),
+          new LessonTitle(),
+          new LessonMinutes(),
+          new DeclaredSettings(),
+          new Cautions(),
+          new CellRoles(),
+          new CellMistakes(),
+          new ImplausibleValues(),
+          new GivenUnits(),
+          new GivenDescriptions(),
+          new UnusedGivens(),
+          new UnusedResults(),
+          new SameDescriptions(),
+          new TypedNumbers(),
+          new PictureWords(),
+          new AttachedPictures(),
+          new FigureCaptions());
+
   private LessonCheck() {}
 
-  /** Runs the lesson and tells what was found, in the order of its cells. */
+  /** Runs the lesson and tells what was found, in the order of its cells and lines. */
   public static List<Finding> of(Lesson lesson) {
-    return of(lesson, HazardNames.in(HazardNames.TABLE), done -> {});
+    return of(lesson, done -> {});
   }
 
   /** The same; {@code progress} hears how many cells have been run. */
-  public static List<Finding> of(Lesson lesson, HazardNames hazards, IntConsumer progress) {
+  public static List<Finding> of(Lesson lesson, IntConsumer progress) {
     CheckedLesson checked = CheckedLesson.run(lesson, progress);
     List<Finding> findings = new ArrayList<>();
-    rules(hazards).forEach(rule -> rule.check(checked).forEach(findings::add));
-    Map<String, Integer> order = order(lesson.cells());
+    RULES.forEach(rule -> rule.check(checked).forEach(findings::add));
+    Map<String, Integer> order = checked.isText() ? Map.of() : order(lesson.cells());
     findings.sort(
         Comparator.comparingInt((Finding finding) -> order.getOrDefault(finding.cell(), -1))
             .thenComparingInt(Finding::line));
@@ -43,26 +66,8 @@ public final class LessonCheck {
         .collect(Collectors.toMap(i -> cells.get(i).id(), i -> i, (first, again) -> first));
   }
 
-  /** All rules; those that look at the lesson as a whole come first. */
-  static List<Rule> rules(HazardNames hazards) {
-    return List.of(
-        new ReaderRemarks(),
-        new FormatVersion(),
-        new Metadata(),
-        new LessonTitle(),
-        new LessonMinutes(),
-        new DeclaredSettings(),
-        new Cautions(hazards),
-        new CellRoles(),
-        new CellMistakes(),
-        new GivenUnits(),
-        new GivenDescriptions(),
-        new UnusedGivens(),
-        new UnusedResults(),
-        new SameDescriptions(),
-        new TypedNumbers(),
-        new PictureWords(),
-        new AttachedPictures(),
-        new FigureCaptions());
+  /** What the rules are called in findings. */
+  public static List<String> ruleNames() {
+    return RULES.stream().map(Rule::name).toList();
   }
 }

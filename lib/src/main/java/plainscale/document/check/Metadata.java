@@ -32,8 +32,13 @@ record Metadata() implements Rule {
     return findings(
         CheckedLesson.at(cell),
         Schema.CELL.faults(cell.metadata()),
-        Schema.CELL.nearMisses(cell.metadata()),
+        isTold(cell) ? List.of() : Schema.CELL.nearMisses(cell.metadata()),
         newer);
+  }
+
+  /** The reader of a text remarks slips in the first line of a cell. */
+  private static boolean isTold(LessonCell cell) {
+    return cell.line() > 0;
   }
 
   private Stream<Finding> findings(

@@ -13,6 +13,7 @@ sealed interface Rule
         FormatVersion,
         GivenDescriptions,
         GivenUnits,
+        ImplausibleValues,
         LessonMinutes,
         LessonTitle,
         Metadata,

@@ -36,6 +36,7 @@ record UnusedResults() implements Rule {
         .flatMap(
             line ->
                 Result.of(line)
+                    .filter(result -> !line.isOpen())
                     .filter(result -> !mentions.any(result.name(), result::isUsedBy))
                     .filter(result -> texts.stream().noneMatch(result::standsIn))
                     .map(result -> unused(line, result))

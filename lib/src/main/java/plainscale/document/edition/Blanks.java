@@ -2,11 +2,14 @@ package plainscale.document.edition;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import plainscale.notation.Format;
 import plainscale.render.PageWords;
 import plainscale.render.Renderers;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
 import plainscale.sheet.GuardResult;
+import plainscale.sheet.LawResult;
 import plainscale.sheet.Piece.Live;
 import plainscale.sheet.Piece.Quoted;
 import plainscale.sheet.Piece.Words;
@@ -21,6 +24,7 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
   private final NumberBlanks numbers;
   private final TableBlanks tables;
   private final ForceBlanks forces;
+  private Result.@Nullable Written before;
 
   Blanks(Task task) {
     this.task = task;
@@ -40,9 +44,12 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
     return List.of(numbers.valued(valued));
   }
 
+  /** The same number in other words needs no other digits. */
   @Override
   public List<Worksheet> written(Result.Written written) {
-    return List.of(numbers.written(written));
+    boolean again = before != null && numbers.isSame(before, written);
+    before = written;
+    return List.of(again ? numbers.inOtherWords(written) : numbers.written(written));
   }
 
   @Override
@@ -148,7 +155,8 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
       return List.of(new Piece.Words(words.text()));
     }
     if (piece instanceof Live live) {
-      return Task.asked(live.numeral().shown().unit());
+      boolean words = live.numeral().style() != Format.Style.NUMBER;
+      return words ? List.of(Piece.Gap.VALUE) : Task.asked(live.numeral().shown().unit());
     }
     Quoted quoted = (Quoted) piece;
     String number = quoted.number() == 0 ? "" : "(" + quoted.number() + ") ";
@@ -160,7 +168,7 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
 
   @Override
   public List<Worksheet> captioned(Result.Captioned captioned) {
-    return List.of(new Worksheet.Heading(PageWords.caption(captioned)));
+    return List.of(new Worksheet.Caption(PageWords.caption(captioned)));
   }
 
   @Override
@@ -186,6 +194,14 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
     return guard instanceof GuardResult.Cautioned
         ? Renderers.text(List.of(guard)).lines().map(Blanks::words).toList()
         : List.of();
+  }
+
+  /** A law is a relation of its cell. */
+  @Override
+  public List<Worksheet> law(LawResult law) {
+    return task.hidesRelations()
+        ? List.of(new Worksheet.Ruled(1))
+        : Renderers.text(List.of(law)).lines().map(Blanks::words).toList();
   }
 
   private static Worksheet words(String words) {

@@ -8,6 +8,7 @@ import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
 import plainscale.notation.GuardStatement;
+import plainscale.notation.LawStatement;
 import plainscale.notation.Line.What;
 import plainscale.notation.Measurement;
 import plainscale.notation.Open;
@@ -162,14 +163,25 @@ record Hiding(Blank blank, boolean measured) implements Statement.Visitor<Set<Wh
   }
 
   @Override
+  public Set<What> guard(GuardStatement guard) {
+    return NOTHING;
+  }
+
+  @Override
   public Set<What> data(DataStatement data) {
     return NOTHING;
   }
 
-  /** What is plausible judges what students found, too. */
+  /** Such a line stays or is left out as a whole. */
   @Override
-  public Set<What> guard(GuardStatement guard) {
+  public Set<What> law(LawStatement law) {
     return NOTHING;
+  }
+
+  /** Whether nothing of a line may stay: of one that cannot be read nobody knows what it tells. */
+  boolean leavesOut(Statement statement) {
+    return statement instanceof Statement.Unreadable
+        || (statement instanceof LawStatement && isAtLeast(Blank.FORMULAS));
   }
 
   /** Such a line is left out as a whole. */

@@ -57,6 +57,16 @@ final class NumberBlanks {
     return number(items);
   }
 
+  boolean isSame(Result.Written one, Result.Written other) {
+    return one.label().equals(other.label())
+        && one.numeral().shown().equals(other.numeral().shown())
+        && one.numeral().style().isWorded() == other.numeral().style().isWorded();
+  }
+
+  Worksheet inOtherWords(Result.Written written) {
+    return number(List.of(words(written.numeral().writing())));
+  }
+
   private static Worksheet number(List<Worksheet> items) {
     return new Worksheet.Together(Worksheet.Together.Style.NUMBER, items);
   }
@@ -94,14 +104,24 @@ final class NumberBlanks {
     List<Shown> all = contrast.sides().stream().map(Result.Side::shown).toList();
     for (Result.Side side : contrast.sides()) {
       List<Worksheet> one = new ArrayList<>();
-      List<Piece> name = task.called(side.label(), writing);
-      one.add(new Worksheet.Text(name.isEmpty() ? List.of(Piece.Gap.VALUE) : name));
+      one.add(new Worksheet.Text(called(side, writing)));
       one.addAll(digits(all, side.shown(), writing));
       one.add(words(writing));
       items.add(number(one));
     }
     items.add(number(ratio(contrast)));
     return items;
+  }
+
+  /** A number without a name stands in the cell itself. */
+  private List<Piece> called(Result.Side side, Writing writing) {
+    List<Piece> name = task.called(side.label(), writing);
+    if (!name.isEmpty()) {
+      return name;
+    }
+    return task.hidesFormulas()
+        ? List.of(Piece.Gap.VALUE)
+        : List.of(new Piece.Given(side.shown(), writing));
   }
 
   private List<Worksheet> ratio(Result.Contrasted contrast) {

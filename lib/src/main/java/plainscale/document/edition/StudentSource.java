@@ -77,7 +77,7 @@ final class StudentSource {
   private void edit(Line line) {
     Statement statement = line.read();
     boolean comment = statement == null && !line.comments().isEmpty();
-    if (comment || statement instanceof Statement.Unreadable) {
+    if (comment || (statement != null && hiding.leavesOut(statement))) {
       edits.add(new Edit(withLineFeed(line.span()), ""));
       return;
     }

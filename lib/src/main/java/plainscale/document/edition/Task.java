@@ -82,9 +82,10 @@ record Task(Blank blank, Key key, FixedWords words) {
     if (!sides.isEmpty()) {
       return sides.get(0);
     }
-    return label.description().isEmpty()
-        ? List.of()
-        : List.of(new Piece.Words(label.description()));
+    if (!label.description().isEmpty()) {
+      return List.of(new Piece.Words(label.description()));
+    }
+    return label.formula().isPresent() ? List.of(Piece.Gap.VALUE) : List.of();
   }
 
   /** The sides of an equation with signs between them. */

@@ -46,14 +46,19 @@ final class TeacherPage {
   private String brief() {
     return "<section class=\"brief\">\n<p class=\"edition\">"
         + said("teacher")
-        + "</p>\n<h1>"
-        + Html.escape(cells.worked().lesson().title())
-        + "</h1>\n"
+        + "</p>\n"
+        + title()
         + cautions()
         + facts()
         + aims()
         + new Timing(cells).html()
         + "</section>\n";
+  }
+
+  /** The heading of the page, unless the lesson begins with it. */
+  private String title() {
+    String title = Html.escape(cells.worked().lesson().title());
+    return cells.isTitled() ? "<p class=\"title\">" + title + "</p>\n" : "<h1>" + title + "</h1>\n";
   }
 
   private String said(String key) {

@@ -20,7 +20,7 @@ sealed interface Worksheet {
     return pieces.stream().anyMatch(Piece::isOpen);
   }
 
-  /** A title. */
+  /** A title of what stands below. */
   record Heading(String words) implements Worksheet {
     @Override
     public boolean isOpen() {
@@ -30,6 +30,19 @@ sealed interface Worksheet {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.heading(this);
+    }
+  }
+
+  /** What the picture above is called. */
+  record Caption(String words) implements Worksheet {
+    @Override
+    public boolean isOpen() {
+      return false;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.caption(this);
     }
   }
 
@@ -164,6 +177,8 @@ sealed interface Worksheet {
   /** One method for each kind of item. */
   interface Visitor<R> {
     R heading(Heading heading);
+
+    R caption(Caption caption);
 
     R text(Text text);
 

@@ -13,6 +13,9 @@ import plainscale.render.PageMath;
 final class WorksheetHtml implements Worksheet.Visitor<String>, Piece.Visitor<String> {
   private static final String LINE = "<div class=\"ws-line\"></div>";
 
+  /** So many rows of a table stay on one page. */
+  private static final int MOST_TOGETHER = 10;
+
   private final FixedWords words;
 
   WorksheetHtml(FixedWords words) {
@@ -63,6 +66,11 @@ final class WorksheetHtml implements Worksheet.Visitor<String>, Piece.Visitor<St
   @Override
   public String heading(Worksheet.Heading heading) {
     return "<p class=\"ws-heading\"><b>" + Html.escape(heading.words()) + "</b></p>\n";
+  }
+
+  @Override
+  public String caption(Worksheet.Caption caption) {
+    return "<p class=\"ws-caption\"><b>" + Html.escape(caption.words()) + "</b></p>\n";
   }
 
   /** A gap to the end of the line takes the room that is left there. */
@@ -135,7 +143,8 @@ final class WorksheetHtml implements Worksheet.Visitor<String>, Piece.Visitor<St
                         .map(cell -> "<td>" + pieces(cell) + "</td>")
                         .collect(joining("", "<tr>", "</tr>")))
             .collect(joining("", "<tbody>", "</tbody>"));
-    return "<table class=\"ws-grid\">" + head + rows + "</table>\n";
+    String style = grid.rows().size() <= MOST_TOGETHER ? "ws-grid ws-whole" : "ws-grid";
+    return "<table class=\"" + style + "\">" + head + rows + "</table>\n";
   }
 
   @Override

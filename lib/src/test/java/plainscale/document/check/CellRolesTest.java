@@ -48,6 +48,8 @@ class CellRolesTest {
         "picture     | ruler 1 m with 3 m",
         "question    | expand 10^9 with boxes",
         "question    | say \"How large is it?\"",
+        "question    | F = ?",
+        "measurement | given m = ? g",
         "caution     | say \"Mind your eyes.\"",
         "text        | say \"Words.\"",
       })

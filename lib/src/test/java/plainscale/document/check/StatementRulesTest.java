@@ -206,4 +206,26 @@ class StatementRulesTest {
     assertEquals(List.of(), found("figure", forces, "ruler 1 m with 3 m"));
     assertEquals(List.of(), found("figure", numbered, "contrast 2 with 3\nnear 3 m"));
   }
+
+  @Test
+  void aValueThatIsNotExpectedOrCannotBeIsTold() {
+    List<String> found =
+        found(
+            "implausible",
+            "given m = 2.70 g \"mass of a ball\"\nexpect m between 1 kg and 2 kg",
+            "given v = 4e8 m/s \"speed\"",
+            "w = m g_n\nexpect w between 20 mN and 30 mN");
+    assertEquals(2, found.size(), found.toString());
+    assertTrue(found.get(0).startsWith("warning c1:1 Unexpected: m = 2.70 g should lie between"));
+    assertTrue(found.get(1).startsWith("warning c2:1 Cannot be: v = "), found.get(1));
+  }
+
+  @Test
+  void aLineWithBlanksIsNotHeldToWhatIsToBeFilledIn() {
+    String cell = "given m = ? g \"mass\"\ngiven f = ? \"stretch\"\nF = ?\nw = m f g_n";
+    for (String rule : List.of("given-unit", "unused-given", "mistake", "implausible")) {
+      assertEquals(List.of(), found(rule, cell, "say \"It is {w}.\""), rule);
+    }
+    assertEquals(List.of(), found("unused-result", cell, "say \"It is {w}.\""));
+  }
 }

@@ -96,11 +96,6 @@ final class TestLesson {
     return shown(findings(), rule);
   }
 
-  /** The same where these hazards have a name. */
-  List<String> found(String rule, HazardNames hazards) {
-    return shown(LessonCheck.of(lesson(), hazards, done -> {}), rule);
-  }
-
   static List<String> shown(List<Finding> findings, String rule) {
     return findings.stream()
         .filter(finding -> finding.rule().equals(rule))
