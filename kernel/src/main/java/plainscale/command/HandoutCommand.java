@@ -20,6 +20,7 @@ import plainscale.document.WholeFile;
 import plainscale.document.WorkedLesson;
 import plainscale.document.edition.Fading;
 import plainscale.document.edition.Handout;
+import plainscale.document.edition.StudentNotebook;
 
 /** {@code handout}: one HTML file for each lesson and edition. */
 @Command(
@@ -31,12 +32,15 @@ import plainscale.document.edition.Handout;
       "",
       "Examples:",
       "  java -jar plainscale.jar handout my-lesson.ipynb --out handouts",
-      "  java -jar plainscale.jar handout my-lesson.ipynb --edition student --faded 2"
+      "  java -jar plainscale.jar handout my-lesson.ipynb --edition student --faded 2",
+      "  java -jar plainscale.jar handout my-lesson.ipynb --edition student --notebook"
     })
 final class HandoutCommand implements Callable<Integer> {
   private static final String ALL = "all";
   private static final String NO_EDITION =
       "There is no edition “%s”. Try: worked, teacher, student, projector or all.";
+  private static final String NO_NOTEBOOK =
+      "Only the students' edition is written as a notebook. Try: --edition student --notebook";
   private static final String NO_STEPS = "“%s” is no number of steps. Try: 0, 1, 2, … or all.";
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -66,9 +70,16 @@ final class HandoutCommand implements Callable<Integer> {
       defaultValue = "1")
   private String faded = Fading.LAST.toString();
 
+  @Option(
+      names = "--notebook",
+      description =
+          "The students' edition as a notebook to rework in JupyterLab, instead of a page: cells that compute from what they put in the place of each ?.")
+  private boolean notebook;
+
   @Override
   public Integer call() throws LessonException {
     Set<Edition> wanted = wanted();
+    refuseOtherNotebooks(wanted);
     Fading fading = fading();
     Progress progress = new Progress(spec.commandLine().getOut());
     long mistakes = 0;
@@ -78,7 +89,8 @@ final class HandoutCommand implements Callable<Integer> {
           WorkedLesson.run(lesson, done -> progress.show(lesson.title(), done, all));
       List<Path> written = write(worked, wanted, fading);
       String places = written.stream().map(Path::toString).collect(Collectors.joining(", "));
-      progress.done(lesson.title() + ": " + all + " cells, " + mistakes(worked) + " → " + places);
+      String counted = all + " cells, " + mistakes(worked) + blanks(worked);
+      progress.done(lesson.title() + ": " + counted + " → " + places);
       mistakes += worked.mistakes();
     }
     return mistakes == 0 ? 0 : Main.FAILED;
@@ -97,6 +109,12 @@ final class HandoutCommand implements Callable<Integer> {
     return wanted;
   }
 
+  private void refuseOtherNotebooks(Set<Edition> wanted) {
+    if (notebook && !wanted.contains(Edition.STUDENT)) {
+      throw refused(NO_NOTEBOOK);
+    }
+  }
+
   private Fading fading() {
     return Fading.named(faded).orElseThrow(() -> refused(NO_STEPS.formatted(faded)));
   }
@@ -109,11 +127,32 @@ final class HandoutCommand implements Callable<Integer> {
       throws LessonException {
     List<Path> written = new ArrayList<>();
     for (Edition edition : wanted) {
-      Path file = out.resolve(Handout.fileName(worked, edition));
-      WholeFile.write(file, Handout.html(worked, edition, fading));
-      written.add(file);
+      written.add(
+          notebook && edition == Edition.STUDENT
+              ? writeNotebook(worked)
+              : writePage(worked, edition, fading));
     }
     return written;
+  }
+
+  private Path writePage(WorkedLesson worked, Edition edition, Fading fading)
+      throws LessonException {
+    Path file = out.resolve(Handout.fileName(worked, edition));
+    WholeFile.write(file, Handout.html(worked, edition, fading));
+    return file;
+  }
+
+  private Path writeNotebook(WorkedLesson worked) throws LessonException {
+    Lesson copy = StudentNotebook.of(worked.lesson());
+    Path file = out.resolve(copy.name());
+    WholeFile.write(file, copy.notebook());
+    return file;
+  }
+
+  /** Those that an author left in the lesson itself. */
+  private static String blanks(WorkedLesson worked) {
+    int blanks = worked.blanks();
+    return blanks == 0 ? "" : ", " + blanks + (blanks == 1 ? " blank" : " blanks") + " to fill in";
   }
 
   private static String mistakes(WorkedLesson worked) {

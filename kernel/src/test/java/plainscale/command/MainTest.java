@@ -76,6 +76,41 @@ class MainTest {
     assertTrue(out.toString().contains("no mistakes"), out.toString());
   }
 
+  @Test
+  void blanksAreNoMistakesAndAreCounted() throws IOException {
+    Path lesson = file("small.ipynb", NOTEBOOK.formatted("given m = ? ± ? g\\nw = m g_n"));
+    assertEquals(0, run("run", lesson.toString()));
+    assertTrue(out.toString().contains("w waits for m, which is still blank."), out.toString());
+    assertEquals(0, run("handout", lesson.toString(), "--out", folder.toString()));
+    assertTrue(out.toString().contains("no mistakes, 2 blanks to fill in"), out.toString());
+  }
+
+  @Test
+  void theStudentsEditionCanBeANotebookThatComputesWhatIsPutIn() throws IOException {
+    Path lesson = file("small.ipynb", NOTEBOOK.formatted("given m = 2.70(5) g\\nw = m g_n"));
+    Path target = folder.resolve("students");
+    String[] command = {
+      "handout", lesson.toString(), "--edition", "student", "--notebook", "--out", target.toString()
+    };
+    assertEquals(0, run(command));
+    Path notebook = target.resolve("small-student.ipynb");
+    assertEquals(List.of(notebook), files(target));
+    String text = Files.readString(notebook);
+    assertTrue(text.contains("given m = ? ± ? g"), text);
+    assertFalse(text.contains("2.70"), text);
+    assertEquals(0, run("run", notebook.toString()));
+    Files.writeString(notebook, text.replace("? ± ?", "5.0 ± 0.1"));
+    assertEquals(0, run("run", notebook.toString()));
+    assertTrue(out.toString().contains("w = m g_n = (0.0490 ± 0.0010) N"), out.toString());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"worked", "teacher", "projector"})
+  void noOtherEditionIsANotebook(String edition) {
+    assertEquals(2, run("handout", "--notebook", "--edition", edition));
+    assertTrue(err.toString().contains("Try: --edition student --notebook"), err.toString());
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import plainscale.document.Blank;
+import plainscale.document.Edition;
 import plainscale.document.Lesson;
 import plainscale.document.LessonCell;
 import plainscale.document.LessonException;
@@ -31,13 +32,14 @@ import plainscale.sheet.Result;
 /** Students' copies of the lessons that ship, and of one with something to hide at every place. */
 class StudentNotebooksTest {
 
-  /** A lesson whose code cells leave so much blank. */
+  /** A lesson whose code cells for students leave so much blank. */
   record Copied(String file, Blank blank) {
     Lesson lesson() throws LessonException {
       Lesson lesson = Lesson.parse(file, ShippedLessons.texts().getOrDefault(file, ""));
       List<LessonCell> cells = new ArrayList<>();
       for (LessonCell cell : lesson.cells()) {
-        cells.add(cell instanceof LessonCell.Code code ? leavingBlank(code) : cell);
+        boolean there = cell.head().blank(Edition.STUDENT) != Blank.CELL;
+        cells.add(there && cell instanceof LessonCell.Code code ? leavingBlank(code) : cell);
       }
       return new Lesson(lesson.name(), lesson.metadata(), cells);
     }

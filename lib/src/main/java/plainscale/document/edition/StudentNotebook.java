@@ -5,10 +5,10 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import plainscale.data.DataFolder;
 import plainscale.document.Blank;
-import plainscale.document.CellHead;
 import plainscale.document.CellIds;
 import plainscale.document.Edition;
 import plainscale.document.Lesson;
@@ -32,23 +32,17 @@ import plainscale.sheet.Sheet;
  * }</pre>
  */
 public final class StudentNotebook {
-  private static final String HOW_TO =
-      """
-      **How to work with this notebook.** Save it under your own name first (*File → Save Notebook \
-      As…*). Wherever a `?` stands in a cell, put in what is asked for: what you measured, a formula, \
-      an equation. Then run the cell (*Shift + Enter*), or all of them (*Run → Run All Cells*). A line \
-      that says it waits follows by itself as soon as the blanks before it are filled in.""";
-
-  private static final String ANSWER = "**Your answer:** …";
   private static final int LONGEST_STEM = 56;
 
   private final Lesson lesson;
+  private final FixedWords words;
   private final Map<String, List<Line>> lines = new LinkedHashMap<>();
   private final HiddenNumbers numbers = new HiddenNumbers();
   private final Set<String> ids = new HashSet<>();
 
   private StudentNotebook(Lesson lesson) {
     this.lesson = lesson;
+    this.words = FixedWords.of(lesson.head().locale());
     lesson.cells().forEach(cell -> ids.add(cell.id()));
   }
 
@@ -60,7 +54,7 @@ public final class StudentNotebook {
   private Lesson copy() {
     read();
     List<LessonCell> cells = new ArrayList<>();
-    cells.add(text("how-to-work", HOW_TO));
+    cells.add(text("how-to-work", words.say("notebook.how-to")));
     lesson.cells().stream()
         .filter(cell -> blank(cell) != Blank.CELL)
         .forEach(cell -> add(cell, cells));
@@ -101,8 +95,7 @@ public final class StudentNotebook {
   }
 
   private static Hiding hiding(LessonCell cell) {
-    boolean measured = cell.head().role().filter(Role.MEASUREMENT::equals).isPresent();
-    return new Hiding(blank(cell), measured);
+    return new Hiding(blank(cell), is(cell, Role.MEASUREMENT));
   }
 
   private void hide(Line line, Hiding hiding) {
@@ -113,15 +106,20 @@ public final class StudentNotebook {
   }
 
   private void add(LessonCell cell, List<LessonCell> cells) {
-    if (cell instanceof LessonCell.Code) {
-      code(cell, cells);
-    } else if (cell instanceof LessonCell.Prose prose) {
-      CellHead head = cell.head();
-      cells.add(StudentProse.of(prose, StudentMetadata.ofCell(head)));
-      if (head.role().filter(Role.QUESTION::equals).isPresent()) {
-        cells.add(text(answerId(cell.id()), ANSWER));
-      }
+    Optional<LessonCell> copy =
+        cell instanceof LessonCell.Code
+            ? code(cell)
+            : cell instanceof LessonCell.Prose prose
+                ? Optional.of(StudentProse.of(prose, StudentMetadata.ofCell(cell.head())))
+                : Optional.empty();
+    copy.ifPresent(cells::add);
+    if (copy.isPresent() && is(cell, Role.QUESTION)) {
+      cells.add(text(answerId(cell.id()), "**" + words.say("notebook.answer") + "** …"));
     }
+  }
+
+  private static boolean is(LessonCell cell, Role role) {
+    return cell.head().role().filter(role::equals).isPresent();
   }
 
   private static String answerId(String question) {
@@ -135,12 +133,14 @@ public final class StudentNotebook {
         free, source, StudentMetadata.ofText(), StudentMetadata.nothing(), 0);
   }
 
-  private void code(LessonCell cell, List<LessonCell> cells) {
+  /** None if nothing is left of it. */
+  private Optional<LessonCell> code(LessonCell cell) {
     boolean whole = blank(cell) == Blank.NOTHING;
     String source =
         whole ? cell.source() : StudentSource.of(cell.source(), lines(cell), hiding(cell), numbers);
-    if (whole || !source.isBlank()) {
-      cells.add(new LessonCell.Code(cell.id(), source, StudentMetadata.ofCell(cell.head()), 0));
-    }
+    return whole || !source.isBlank()
+        ? Optional.of(
+            new LessonCell.Code(cell.id(), source, StudentMetadata.ofCell(cell.head()), 0))
+        : Optional.empty();
   }
 }
