@@ -17,9 +17,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import plainscale.document.Edition;
 import plainscale.document.Lesson;
 import plainscale.document.LessonException;
 import plainscale.document.WorkedLesson;
+import plainscale.document.edition.Fading;
 import plainscale.document.edition.Handout;
 import plainscale.magnitude.Digits;
 import plainscale.render.Renderers;
@@ -82,7 +84,13 @@ class LessonsTest {
   @ParameterizedTest
   @MethodSource("lessons")
   void theHandoutNeedsNoNetworkAndRunsNothing(Shipped lesson) throws LessonException {
-    String html = Handout.html(lesson.work());
+    WorkedLesson worked = lesson.work();
+    for (Edition edition : Edition.values()) {
+      assertNeedsNothing(Handout.html(worked, edition, Fading.LAST));
+    }
+  }
+
+  private static void assertNeedsNothing(String html) {
     Matcher link = LINK.matcher(html);
     while (link.find()) {
       String target = link.group(1).toLowerCase(Locale.ROOT);
