@@ -8,7 +8,7 @@ import nbformat
 import pytest
 from nbformat.v4 import new_code_cell, new_markdown_cell, new_notebook
 
-from environment import LESSONS, MODULE, jar, java
+from environment import LESSONS, MODULE, jar, java, plainscale
 
 SCHEMA = json.loads(
     (MODULE.parent / "lib/src/main/resources/plainscale/document/lesson.schema.json").read_text(encoding="utf-8")
@@ -72,6 +72,36 @@ def test_a_notebook_with_every_field_is_one_of_format_4_5(full):
 
 def test_the_check_reads_every_field_and_leaves_those_of_others_alone(full):
     assert [finding for finding in found(full) if finding["rule"] == "metadata"] == []
+
+
+def converted(source, target):
+    plainscale("convert", source, "--out", target)
+    return target
+
+
+@pytest.mark.parametrize("lesson", LESSONS, ids=lambda path: path.stem)
+def test_a_lesson_that_is_converted_there_and_back_is_one_of_format_4_5(lesson, tmp_path):
+    assert_converts(lesson, tmp_path)
+
+
+def test_so_is_a_notebook_with_every_field(full, tmp_path):
+    assert_converts(full, tmp_path)
+
+
+def assert_converts(path, folder):
+    """Through the text form the notebook keeps its metadata, and stays a notebook that both schemas accept."""
+    text = converted(path, folder / "there.md")
+    back = nbformat.read(converted(text, folder / "back.ipynb"), as_version=nbformat.NO_CONVERT)
+    nbformat.validate(back, version=4, version_minor=5)
+    before = nbformat.read(path, as_version=4)
+    assert own(back) == own(before)
+    assert [cell.metadata for cell in back.cells] == [cell.metadata for cell in before.cells]
+    assert faults("notebook", back.metadata[KEY]) == []
+
+
+def own(notebook):
+    """What it says of itself; each conversion writes the digest anew."""
+    return {field: value for field, value in notebook.metadata[KEY].items() if field != "twin"}
 
 
 def test_both_validators_refuse_the_same(tmp_path):

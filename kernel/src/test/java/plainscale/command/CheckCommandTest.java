@@ -177,7 +177,10 @@ class CheckCommandTest {
     file("notes.txt", "no lesson");
     assertEquals(2, check(folder.toString()));
     assertEquals(
-        "There is no lesson (.ipynb) in the folder " + folder + ".", err.toString().strip());
+        "There is no lesson in the folder "
+            + folder
+            + ": no notebook (.ipynb), and no text (.md) with a head.",
+        err.toString().strip());
   }
 
   @Test

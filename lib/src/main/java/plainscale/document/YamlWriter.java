@@ -36,11 +36,11 @@ final class YamlWriter {
     } else {
       lines.append(name).append(':');
     }
-    below(lines, value, indent);
+    below(lines, value, indent, indent);
   }
 
-  /** A value after its colon: in the same line, or in lines below it. */
-  private static void below(StringBuilder lines, JsonNode value, String indent) {
+  /** A value after its colon or dash: in the same line, or in lines below it. */
+  private static void below(StringBuilder lines, JsonNode value, String indent, String dashes) {
     if (value.isEmpty() || isShortList(value)) {
       lines.append(' ').append(scalar(value, indent)).append('\n');
     } else if (value instanceof ObjectNode object) {
@@ -51,14 +51,14 @@ final class YamlWriter {
       }
     } else {
       lines.append('\n');
-      value.forEach(item -> item(lines, item, indent + STEP));
+      value.forEach(item -> item(lines, item, dashes));
     }
   }
 
   private static void item(StringBuilder lines, JsonNode item, String indent) {
     lines.append(indent).append("-");
     if (item instanceof ObjectNode || item instanceof ArrayNode) {
-      below(lines, item, indent);
+      below(lines, item, indent, indent + STEP);
     } else {
       lines.append(' ').append(scalar(item, indent)).append('\n');
     }

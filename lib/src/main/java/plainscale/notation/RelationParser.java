@@ -12,12 +12,21 @@ final class RelationParser {
 
   /** The relation whose first word stands at {@code start}. */
   Statement.Relation relation(Span start) {
-    String name = StatementParser.newName(tokens, "relation fall: s = 1/2 g_n t^2");
+    String name = name();
     if (!tokens.accept(":")) {
       throw tokens.fault(
           "After the name of a relation comes a colon.", tokens.peek().span(), name + ": … = …");
     }
     return isBlankAlone() ? blank(start, name) : written(start, name);
+  }
+
+  /** A relation may be called by a word of the notation: a colon follows. */
+  private String name() {
+    Token token = tokens.peek();
+    boolean word = token.type() == Token.Type.NAME && tokens.peek(1).is(":");
+    return word && !token.isWord("for") && Character.isLetter(token.text().codePointAt(0))
+        ? Greek.normal(tokens.next().text())
+        : StatementParser.newName(tokens, "relation fall: s = 1/2 g_n t^2");
   }
 
   /** {@code ? "push = pull"}. */

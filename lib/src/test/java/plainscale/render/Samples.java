@@ -180,6 +180,17 @@ final class Samples {
         use rotation_rate
         use "charged balls & <b> $x$"
         """);
+    CELLS.put(
+        "guards",
+        """
+        w = m g_n "weight & <b>"
+        expect w between 1 mN and 2 mN "light < heavy $x$"
+        expect d about 14 cm within 10 %
+        caution latex, electrostatics
+        E_1 = 0.75 [J] "energy stored on the dome < 1"
+        v_1 = 1.5*c "speed & <b>"
+        """);
+    CELLS.put("blanks", "given z = ? cm \"length < 5 $x$\"\ny = ?\n2*y z");
     CELLS.put("hostile data", "data \"hostile.csv\"\ndata \"none & <b>.csv\"");
     CELLS.put("choices", "locale SI\nscale long\norders floor\ndigits spaced");
     CELLS.put(

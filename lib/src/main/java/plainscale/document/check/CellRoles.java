@@ -12,6 +12,7 @@ import plainscale.notation.DataStatement;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
 import plainscale.notation.GuardStatement;
+import plainscale.notation.LawStatement;
 import plainscale.notation.Part;
 import plainscale.notation.Statement;
 
@@ -76,7 +77,10 @@ record CellRoles() implements Rule {
       case RELATION ->
           without(
               lines,
-              s -> s instanceof Statement.Relation || s instanceof Statement.Definition,
+              s ->
+                  s instanceof Statement.Relation
+                      || s instanceof Statement.Definition
+                      || s instanceof LawStatement.Use,
               "it states no relation");
       case DERIVATION ->
           without(
@@ -101,6 +105,7 @@ record CellRoles() implements Rule {
     boolean says =
         statement instanceof Statement.Given
             || statement instanceof Statement.Relation
+            || statement instanceof LawStatement
             || statement instanceof Statement.Choice
             || statement instanceof Statement.Together
             || statement instanceof Statement.Unreadable

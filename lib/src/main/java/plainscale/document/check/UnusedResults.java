@@ -72,8 +72,7 @@ record UnusedResults() implements Rule {
 
     /** The relations from which an unknown follows name it, and so does another way to it. */
     boolean isUsedBy(CheckedLesson.Line line) {
-      boolean source =
-          line.statement() instanceof Statement.Relation relation && from.contains(relation.name());
+      boolean source = line.read().defines().stream().anyMatch(from::contains);
       return !source && !line.read().defines().contains(name);
     }
 

@@ -172,6 +172,15 @@ class StatementRulesTest {
   }
 
   @Test
+  void theLawFromWhichAResultIsDerivedDoesNotUseIt() {
+    String law = "given r = 0.14 m\ngiven q = 67 nC\nuse coulomb with q_1 = q, q_2 = q";
+    String solve = "solve coulomb for F";
+    assertEquals(1, found("unused-result", law, solve).size());
+    assertEquals(List.of(), found("unused-result", law, solve, "say \"{F}\""));
+    assertEquals(List.of(), found("unused-given", law, solve));
+  }
+
+  @Test
   void anApproximationShowsByItselfHowFarItMisses() {
     String relations =
         "given m = 2 g\ngiven F = 1 mN\nrelation a: m g_n = T cos(θ)\nrelation b: F = T sin(θ)";

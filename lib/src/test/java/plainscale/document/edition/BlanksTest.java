@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import plainscale.document.Blank;
+import plainscale.document.Edition;
 import plainscale.document.LessonException;
 
 /** What is left of each kind of result; a gap is ____, a box #, an empty place of a table ||. */
@@ -300,11 +301,7 @@ class BlanksTest {
 
   @Test
   void aCellThatIsNotThereHasNothing() throws LessonException {
-    String page =
-        Handout.html(
-            Worksheets.worked(Blank.CELL, GIVENS),
-            plainscale.document.Edition.STUDENT,
-            Fading.LAST);
+    String page = Handout.html(Worksheets.worked(Blank.CELL, GIVENS), Edition.STUDENT, Fading.LAST);
     assertFalse(page.contains("distance"), page);
   }
 }
