@@ -1,6 +1,7 @@
 package plainscale.document.edition;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import plainscale.document.Blank;
 import plainscale.notation.DataStatement;
@@ -172,7 +173,7 @@ record Hiding(Blank blank, boolean measured) implements Statement.Visitor<Set<Wh
     return NOTHING;
   }
 
-  /** Such a line stays or is left out as a whole. */
+  /** Such a line stays, is left out, or becomes {@link #relation} as a whole. */
   @Override
   public Set<What> law(LawStatement law) {
     return NOTHING;
@@ -181,7 +182,16 @@ record Hiding(Blank blank, boolean measured) implements Statement.Visitor<Set<Wh
   /** Whether nothing of a line may stay: of one that cannot be read nobody knows what it tells. */
   boolean leavesOut(Statement statement) {
     return statement instanceof Statement.Unreadable
-        || (statement instanceof LawStatement && isAtLeast(Blank.FORMULAS));
+        || (statement instanceof LawStatement
+            && isAtLeast(Blank.FORMULAS)
+            && relation(statement).isEmpty());
+  }
+
+  /** The name of the relation that students write in the place of a law that would tell it. */
+  Optional<String> relation(Statement statement) {
+    return isAtLeast(Blank.FORMULAS) && Open.within(statement) instanceof LawStatement.Use use
+        ? Optional.of(use.name().text())
+        : Optional.empty();
   }
 
   /** Such a line is left out as a whole. */

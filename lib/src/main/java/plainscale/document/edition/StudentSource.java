@@ -85,11 +85,21 @@ final class StudentSource {
     if (statement == null) {
       return;
     }
+    hiding.relation(statement).ifPresent(name -> asRelation(line, name));
     Set<Line.What> hidden = hiding.of(statement);
     line.parts().stream()
         .filter(part -> hidden.contains(part.what()) || isHiddenNumber(part, statement))
         .forEach(part -> edits.add(new Edit(part.span(), blank(part.what()))));
     asked(line, statement);
+  }
+
+  private void asRelation(Line line, String name) {
+    String relation = "relation " + name + ": " + BLANK + (isDescribed(line) ? " " : "");
+    edits.add(new Edit(new Span(line.span().start(), line.end()), relation));
+  }
+
+  private boolean isDescribed(Line line) {
+    return line.end() < source.length() && isQuotation(source.charAt(line.end()));
   }
 
   private Span withLineFeed(Span line) {
@@ -139,8 +149,8 @@ final class StudentSource {
       return;
     }
     String asked = hiding.blank() == Blank.VALUES ? "with questions" : "with boxes";
-    boolean described = line.end() < source.length() && isQuotation(source.charAt(line.end()));
-    edits.add(new Edit(new Span(line.end(), line.end()), described ? asked + " " : " " + asked));
+    edits.add(
+        new Edit(new Span(line.end(), line.end()), isDescribed(line) ? asked + " " : " " + asked));
   }
 
   private static boolean isQuotation(char c) {

@@ -4,7 +4,8 @@
  * written: {@link plainscale.document.edition.Blanks} turns results into a {@link
  * plainscale.document.edition.Worksheet}, which holds no computed value. A notebook for students is
  * made by {@link plainscale.document.edition.StudentNotebook}. Entry: {@link
- * plainscale.document.edition.Handout#html}.
+ * plainscale.document.edition.Handout#html}. Beside them stands the students' notebook, whose
+ * source has blanks: {@link plainscale.document.edition.StudentNotebook#of}.
  */
 @NullMarked
 package plainscale.document.edition;

@@ -45,6 +45,7 @@ class StudentNotebookTest {
           solve r for T with boxes "pull"      | solve r for T with boxes "pull"
           solve r for T with answer            | solve r for T with answer
           forces on b: pull 2.0 [N] up         | forces on b: pull 2.0 [N] up
+          use coulomb with q_1 = q "push"      | use coulomb with q_1 = q "push"
           """)
   void valuesThatWereMeasuredAreBlankAndWhatComputesStays(String teacher, String student)
       throws LessonException {
@@ -87,6 +88,9 @@ class StudentNotebookTest {
           show n in words                      | show n in words
           field f: charge 3.0 nC at (0 cm, 0 cm) | field f: charge 3.0 nC at (0 cm, 0 cm)
           what if m = 2*m show w               | what if m = 2*m show w
+          use coulomb with q_1 = q "push"      | relation coulomb: ? "push"
+          use coulomb as push                  | relation push: ?
+          expect w below 3.0 [N] "light"       | expect w below 3.0 [N] "light"
           """)
   void formulasCanBeTheStudentsToWrite(String teacher, String student) throws LessonException {
     assertEquals(student, source(FORMULAS, teacher));
@@ -136,6 +140,11 @@ class StudentNotebookTest {
             "F = k_e (3.0 [nC])^2",
             "    /(2.0 [cm])^2  # Coulomb",
             "    in mN \"push\""));
+  }
+
+  @Test
+  void aSearchAmongLawsIsLeftOutWhereFormulasAreAsked() throws LessonException {
+    assertEquals("w = ?", source(FORMULAS, "use \"pull of two charges\"", "w = m g_n"));
   }
 
   @Test
