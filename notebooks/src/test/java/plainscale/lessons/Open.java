@@ -18,6 +18,8 @@ import plainscale.render.PageMath;
 import plainscale.render.PageWords;
 import plainscale.render.Renderers;
 import plainscale.render.ValueText;
+import plainscale.sheet.GuardResult;
+import plainscale.sheet.LawResult;
 import plainscale.sheet.Result;
 
 /** What a lesson says to students on purpose, at a level of blanks. */
@@ -77,6 +79,15 @@ record Open(String text, Set<String> numbers) {
     }
     if (result instanceof Result.Pictured pictured && pictured.drawing() == ScalePicture.RULER) {
       return landmarks(pictured);
+    }
+    if (result instanceof LawResult && blank != Blank.ALL) {
+      return PageNumbers.ofText(Renderers.text(List.of(result)));
+    }
+    if (result instanceof GuardResult.Cautioned) {
+      return PageNumbers.ofText(Renderers.text(List.of(result)));
+    }
+    if (result instanceof GuardResult.SetOff setOff) {
+      return shown(new GuardResult.Cautioned(List.of(setOff.hazard())), blank, faded);
     }
     if (result instanceof Result.Contrasted contrast && blank == Blank.VALUES) {
       return nameless(contrast);

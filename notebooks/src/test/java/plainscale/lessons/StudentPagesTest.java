@@ -29,6 +29,8 @@ import plainscale.render.PageMath;
 import plainscale.render.Renderers;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
+import plainscale.sheet.GuardResult;
+import plainscale.sheet.LawResult;
 import plainscale.sheet.Result;
 
 /**
@@ -160,6 +162,9 @@ class StudentPagesTest {
       } else if (result instanceof Result.Stated stated) {
         add(stated.equation().left(), blank == Blank.ALL, hidden, open);
         add(stated.equation().right(), blank == Blank.ALL, hidden, open);
+      } else if (result instanceof LawResult.Used used) {
+        add(used.equation().left(), blank == Blank.ALL, hidden, open);
+        add(used.equation().right(), blank == Blank.ALL, hidden, open);
       }
     }
     String changes = Open.of(lesson, blank, faded).text().replaceAll("\\s", "");
@@ -232,7 +237,12 @@ class StudentPagesTest {
             .map(result -> result.getClass().getSimpleName())
             .collect(toCollection(TreeSet::new));
     Set<String> all =
-        Stream.of(Result.class, FieldResult.class, DataResult.class)
+        Stream.of(
+                Result.class,
+                FieldResult.class,
+                DataResult.class,
+                LawResult.class,
+                GuardResult.class)
             .flatMap(kind -> Arrays.stream(kind.getPermittedSubclasses()))
             .filter(Class::isRecord)
             .map(Class::getSimpleName)

@@ -5,7 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import plainscale.notation.Format;
 import plainscale.render.PageWords;
-import plainscale.render.Renderers;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
 import plainscale.sheet.GuardResult;
@@ -75,18 +74,22 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
   /** A relation stays unless all is blank; then its words ask for it. */
   @Override
   public List<Worksheet> stated(Result.Stated stated) {
-    List<Piece> pieces = new ArrayList<>(List.of(new Piece.Words(stated.name() + ": ")));
-    if (!task.hidesRelations()) {
-      pieces.add(new Piece.Line(stated.equation(), stated.writing()));
-    }
-    String description = stated.description();
-    if (!description.isEmpty()) {
-      pieces.add(new Piece.Words(task.hidesRelations() ? description : "  " + description));
-    }
-    Worksheet line = new Worksheet.Text(pieces);
     return task.hidesRelations()
-        ? List.of(together(List.of(line, new Worksheet.Ruled(1))))
-        : List.of(line);
+        ? toWrite(stated.name(), stated.description())
+        : List.of(relation(stated));
+  }
+
+  private static Worksheet relation(Result.Stated stated) {
+    List<Piece> pieces = new ArrayList<>(List.of(new Piece.Words(stated.name() + ": ")));
+    pieces.add(new Piece.Line(stated.equation(), stated.writing()));
+    if (!stated.description().isEmpty()) {
+      pieces.add(new Piece.Words("  " + stated.description()));
+    }
+    return new Worksheet.Text(pieces);
+  }
+
+  private static List<Worksheet> toWrite(String name, String description) {
+    return List.of(together(List.of(words(name + ": " + description), new Worksheet.Ruled(1))));
   }
 
   static Worksheet together(List<Worksheet> items) {
@@ -188,20 +191,26 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
     return List.of(words(unfinished.sentence()));
   }
 
-  /** Cautions stay; judgements of values go with the values. */
+  /**
+   * Cautions stay, also those that a value sets off, without the value; judgements of values go.
+   */
   @Override
   public List<Worksheet> guard(GuardResult guard) {
-    return guard instanceof GuardResult.Cautioned
-        ? Renderers.text(List.of(guard)).lines().map(Blanks::words).toList()
-        : List.of();
+    if (guard instanceof GuardResult.SetOff setOff) {
+      return List.of(new Worksheet.Whole(new GuardResult.Cautioned(List.of(setOff.hazard()))));
+    }
+    return guard instanceof GuardResult.Cautioned ? List.of(new Worksheet.Whole(guard)) : List.of();
   }
 
   /** A law is a relation of its cell. */
   @Override
   public List<Worksheet> law(LawResult law) {
-    return task.hidesRelations()
-        ? List.of(new Worksheet.Ruled(1))
-        : Renderers.text(List.of(law)).lines().map(Blanks::words).toList();
+    if (!task.hidesRelations()) {
+      return List.of(new Worksheet.Whole(law));
+    }
+    return law instanceof LawResult.Used used
+        ? toWrite(used.name(), used.description())
+        : List.of();
   }
 
   private static Worksheet words(String words) {

@@ -2,12 +2,14 @@ package plainscale.document.edition;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import plainscale.algebra.Derivation;
 import plainscale.algebra.Equation;
 import plainscale.document.Blank;
 import plainscale.document.Edition;
 import plainscale.document.WorkedLesson;
+import plainscale.sheet.LawResult;
 import plainscale.sheet.Result;
 
 /**
@@ -47,9 +49,16 @@ final class Key {
       written.label().name().ifPresent(names::add);
     } else if (result instanceof Result.Derived derived) {
       names.add(derived.derivation().unknown());
-    } else if (result instanceof Result.Stated stated && isAtLeast(blank, Blank.ALL)) {
-      equations.add(stated.equation().text());
+    } else if (isAtLeast(blank, Blank.ALL)) {
+      relation(result).map(Equation::text).ifPresent(equations::add);
     }
+  }
+
+  private static Optional<Equation> relation(Result result) {
+    if (result instanceof Result.Stated stated) {
+      return Optional.of(stated.equation());
+    }
+    return result instanceof LawResult.Used used ? Optional.of(used.equation()) : Optional.empty();
   }
 
   /** What stands in the cell as a number is no computed value. */

@@ -2,6 +2,7 @@ package plainscale.document.edition;
 
 import java.util.List;
 import plainscale.picture.Scene;
+import plainscale.sheet.Result;
 import plainscale.units.UnitOfMeasure;
 
 /**
@@ -131,6 +132,19 @@ sealed interface Worksheet {
     }
   }
 
+  /** A result of which nothing is to be found: a caution, a law. */
+  record Whole(Result result) implements Worksheet {
+    @Override
+    public boolean isOpen() {
+      return false;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.whole(this);
+    }
+  }
+
   /** A picture in which something is to be drawn. */
   record Picture(Scene scene) implements Worksheet {
     @Override
@@ -189,6 +203,8 @@ sealed interface Worksheet {
     R boxes(Boxes boxes);
 
     R grid(Grid grid);
+
+    R whole(Whole whole);
 
     R picture(Picture picture);
 

@@ -8,6 +8,7 @@ import java.util.Locale;
 import plainscale.picture.SvgWriter;
 import plainscale.render.Html;
 import plainscale.render.PageMath;
+import plainscale.render.Renderers;
 
 /** A worksheet as HTML; how high lines and how wide gaps are is said in {@code student.css}. */
 final class WorksheetHtml implements Worksheet.Visitor<String>, Piece.Visitor<String> {
@@ -145,6 +146,11 @@ final class WorksheetHtml implements Worksheet.Visitor<String>, Piece.Visitor<St
             .collect(joining("", "<tbody>", "</tbody>"));
     String style = grid.rows().size() <= MOST_TOGETHER ? "ws-grid ws-whole" : "ws-grid";
     return "<table class=\"" + style + "\">" + head + rows + "</table>\n";
+  }
+
+  @Override
+  public String whole(Worksheet.Whole whole) {
+    return "<div class=\"ws-result\">" + Renderers.pageHtml(List.of(whole.result())) + "</div>\n";
   }
 
   @Override
