@@ -18,6 +18,7 @@ import plainscale.render.PageMath;
 import plainscale.render.PageWords;
 import plainscale.render.Renderers;
 import plainscale.render.ValueText;
+import plainscale.sheet.LawResult;
 import plainscale.sheet.Result;
 
 /** What a lesson says to students on purpose, at a level of blanks. */
@@ -67,10 +68,13 @@ record Open(String text, Set<String> numbers) {
 
   private static Set<String> shown(Result result, Blank blank, Fading faded) {
     if (result instanceof Result.Valued valued && isWritten(valued, blank)) {
-      return PageNumbers.ofText(Renderers.text(List.of(result)));
+      return StudentPagesTest.rendered(List.of(result));
     }
     if (result instanceof Result.Valued valued && blank == Blank.VALUES) {
       return formula(valued);
+    }
+    if (result instanceof LawResult && blank != Blank.ALL) {
+      return PageNumbers.ofText(Renderers.text(List.of(result)));
     }
     if (result instanceof Result.Derived derived) {
       return steps(derived, blank, faded);
