@@ -18,6 +18,7 @@ final class ScreenParts implements Result.Visitor<List<Part>> {
 
   private static final int ROWS = 7;
   private static final int SENTENCES = 4;
+  private static final int STEPS = 3;
 
   private final HtmlRenderer html;
   private final Medium medium;
@@ -158,7 +159,7 @@ final class ScreenParts implements Result.Visitor<List<Part>> {
 
   @Override
   public List<Part> expanded(Result.Expanded expanded) {
-    return whole(expanded);
+    return wholes(new ExpandedHtml(medium, expanded).parts(STEPS));
   }
 
   @Override
