@@ -234,9 +234,9 @@ final class Wave implements Scope {
     return new Evaluator(source, this, budget).evaluate(expr);
   }
 
-  /** The value of what follows from relations, as a number in coherent SI units. */
-  Quantity number(Expr expr) {
-    return CoherentNumbers.of(expr, this, budget);
+  /** The value of what follows from relations of some source, as a number in coherent SI units. */
+  Quantity number(Expr expr, String source) {
+    return CoherentNumbers.of(expr, this, budget, source);
   }
 
   @Override
