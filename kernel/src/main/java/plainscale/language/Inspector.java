@@ -49,6 +49,7 @@ final class Inspector {
     name(Greek.normal(word)).ifPresent(paragraphs::add);
     Functions.find(word).map(Inspector::function).ifPresent(paragraphs::add);
     Optional.ofNullable(WORDS.get(word)).map(Inspector::keyword).ifPresent(paragraphs::add);
+    GuardWords.inspected(word).ifPresent(paragraphs::add);
     UnitTable.standard().find(word).map(Inspector::unit).ifPresent(paragraphs::add);
     return paragraphs.isEmpty() ? Optional.empty() : Optional.of(bundle(paragraphs));
   }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntConsumer;
 import plainscale.data.DataFolder;
+import plainscale.laws.Hazard;
+import plainscale.sheet.GuardResult;
 import plainscale.sheet.Result;
 import plainscale.sheet.Run;
 import plainscale.sheet.Sheet;
@@ -36,6 +38,11 @@ public record WorkedLesson(Lesson lesson, List<WorkedCell> cells) {
   /** What a later cell changes shows in the earlier ones too, as it does in a notebook. */
   private static void show(List<WorkedCell> cells, String id, List<Result> results) {
     cells.replaceAll(c -> c.cell().id().equals(id) ? new WorkedCell(c.cell(), results) : c);
+  }
+
+  /** The hazards whose cautions its values set off, each once, in the order of its cells. */
+  public List<Hazard> setOff() {
+    return GuardResult.setOff(cells.stream().flatMap(cell -> cell.results().stream()).toList());
   }
 
   /** How many mistakes the cells showed. */

@@ -172,6 +172,24 @@ final class Samples {
         plot R_x z in V against z from 1 mA to 200 mA with points U against I
         plot d^2 against d from -1 cm to 2 cm
         """);
+    CELLS.put(
+        "expectations",
+        """
+        expect m below 3 g "a < b"
+        expect m below 2.6 g
+        expect m below 1 g "$x$ & <b>"
+        expect d about 3 km within 5 %
+        expect m between 1 [t] and 2 [t]
+        """);
+    CELLS.put(
+        "cautions",
+        """
+        caution electrostatic_generator, latex
+        given v = 4e8 m/s "a < b"
+        given Q = 8.00 C "charge of the sphere"
+        given W = 3 J "energy stored on the dome & <b>"
+        given T = 77 K "liquid nitrogen"
+        """);
     CELLS.put("hostile data", "data \"hostile.csv\"\ndata \"none & <b>.csv\"");
     CELLS.put("choices", "locale SI\nscale long\norders floor\ndigits spaced");
     CELLS.put(
@@ -200,6 +218,10 @@ final class Samples {
               .formatted(text));
       CELLS.put(
           "case " + hostile, "compare \"" + text + "\" with \"other" + text + "\": m = 2*m show m");
+      CELLS.put(
+          "expected " + hostile,
+          "x = 5e8 [m/s] \"%1$s\"\nexpect x below 1 [m/s] \"%1$s\"\nW = 3 [J] \"energy of the dome %1$s\""
+              .formatted(text));
       CELLS.put("sentence " + hostile, "say \"" + braces + "\"");
       CELLS.put("source " + hostile, "1 + (" + hostile);
     }
