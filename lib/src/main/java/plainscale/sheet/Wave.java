@@ -67,6 +67,10 @@ final class Wave implements Scope {
       Budget budget,
       KnownDerivations known,
       Tables tables) {
+    Basis within(Budget other) {
+      return new Basis(entries, constants, other, known, tables);
+    }
+
     Basis with(Map<String, Entry> relations) {
       Map<String, Entry> others = new LinkedHashMap<>(entries);
       others.putAll(relations);
@@ -95,6 +99,13 @@ final class Wave implements Scope {
     Map<String, Quantity> all = new HashMap<>(this.changed);
     all.putAll(changed);
     return new Wave(relations.isEmpty() ? basis : basis.with(relations), all, measurements);
+  }
+
+  /** The same sheet; what else is computed from here on is paid from another budget. */
+  Wave within(Budget other) {
+    Wave wave = new Wave(basis.within(other), changed, measurements);
+    wave.values.putAll(values);
+    return wave;
   }
 
   /** Whether some names have other values than the sheet gives them. */
