@@ -88,13 +88,17 @@ public final class Hazards {
 
   /**
    * The names that an unknown one may stand for: those that look alike, with the same letter first,
-   * then those that it finds as a word.
+   * then those that it finds as a word, well written or not.
    */
   public static List<String> nearest(String name) {
     Set<String> nearest = new LinkedHashSet<>();
     Near.to(name, ALL.keySet(), ALL.size()).stream()
         .sorted(Comparator.comparing((String known) -> !known.startsWith(first(name))))
         .forEach(nearest::add);
+    List<String> words = ALL.values().stream().flatMap(h -> h.words().stream()).toList();
+    Near.to(name, words, MOST).stream()
+        .flatMap(word -> search(word).stream())
+        .forEach(hazard -> nearest.add(hazard.name()));
     search(name).forEach(hazard -> nearest.add(hazard.name()));
     return nearest.stream().limit(MOST).toList();
   }

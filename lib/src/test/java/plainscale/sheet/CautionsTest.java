@@ -132,6 +132,14 @@ class CautionsTest {
   }
 
   @Test
+  void aCautionInTheSheetIsNotForWhatTheWordsSayIsElsewhere() {
+    Sheet sheet = new Sheet();
+    run(sheet, "a", "caution electrostatic_generator");
+    Run run = run(sheet, "b", "given W = 8.1 J \"energy of the capacitor\"");
+    assertEquals(List.of("capacitors"), setOff(run.results()));
+  }
+
+  @Test
   void theFurthestLimitOfAHazardIsTold() {
     String text =
         Renderers.text(run(new Sheet(), "a", "given I = 0.3 A \"through a hand\"").results());
