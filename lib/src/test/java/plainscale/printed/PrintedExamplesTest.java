@@ -37,6 +37,14 @@ class PrintedExamplesTest {
         EXAMPLES.size(), EXAMPLES.stream().map(worked -> worked.example().id()).distinct().count());
   }
 
+  /** A book's constants are told by its answers. */
+  @Test
+  void someAnswersComeOutWithOneSetOfConstantsOnly() {
+    List<BothSets.Match> matches = BothSets.of(EXAMPLES);
+    assertTrue(matches.contains(BothSets.Match.CODATA_ONLY), BothSets.line(matches));
+    assertTrue(matches.contains(BothSets.Match.TEXTBOOK_ONLY), BothSets.line(matches));
+  }
+
   @ParameterizedTest(name = "{0}")
   @MethodSource("examples")
   void theCellGivesThePrintedAnswers(Worked example) {
