@@ -156,7 +156,7 @@ class NotationLanguageTest {
         "use coulomb as push with F = F_e,~ | 34 | q_1 = ",
         "use coulomb with F = 1, q1 = 2,~ | 32 | q_2 = ",
         "use coulomb with q_ | 17 | q_1 = ",
-        "use lens_power with P = q_x, f = f | 33 | figure",
+        "use lens_power with P = q_x, f = f | 33 | ft",
       })
   void completionKnowsLawsByNameByWordsAndTheirSymbols(String cell, int start, String first) {
     String code = cell.replace("\\n", "\n").replace('~', ' ');

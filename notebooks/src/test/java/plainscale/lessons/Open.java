@@ -18,6 +18,7 @@ import plainscale.render.PageMath;
 import plainscale.render.PageWords;
 import plainscale.render.Renderers;
 import plainscale.render.ValueText;
+import plainscale.sheet.GuardResult;
 import plainscale.sheet.LawResult;
 import plainscale.sheet.Result;
 
@@ -73,7 +74,10 @@ record Open(String text, Set<String> numbers) {
     if (result instanceof Result.Valued valued && blank == Blank.VALUES) {
       return formula(valued);
     }
-    if (result instanceof LawResult && blank != Blank.ALL) {
+    boolean stays =
+        result instanceof GuardResult.Cautioned
+            || (result instanceof LawResult && blank != Blank.ALL);
+    if (stays) {
       return PageNumbers.ofText(Renderers.text(List.of(result)));
     }
     if (result instanceof Result.Derived derived) {
