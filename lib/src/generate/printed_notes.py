@@ -164,6 +164,18 @@ FORMULAS = {
     "centrifuge-stops a_c": lambda: 0.2 * (1e4 * pi / 900) ** 2,
     "centrifuge-stops a": lambda: 0.2 * sqrt((1e4 * pi / 900) ** 4 + (1e4 * pi / 900) ** 2),
     "boomerang K_r": lambda: 0.5 * 0.7**2 / 12 * (20 * pi) ** 2,
+    "compton Δλ_m": lambda: 2 * 6.62607015e-34 / (M_E * C_EXACT) * 1e12,
+    "balmer-limits λ_1": lambda: 1e9 / (1.09737e7 * (1 / 4 - 1 / 9)),
+    "balmer-limits λ_2": lambda: 4e9 / 1.09737e7,
+    "electron-slits θ": lambda: 180 / pi * asin(6.62607015e-34 / sqrt(2 * M_E * 600 * E_EXACT) / 272e-9),
+    # relativity
+    "picture-tube t_0": lambda: 0.200 / 6.00e7 * sqrt(0.96),
+    # induction
+    "decaying-field U_1": lambda: 5.0 * 1.5 * pi * 0.25,
+    "decaying-field U_2": lambda: 5.0 * 1.5 * pi * 0.25 * exp(-0.25),
+    "generator-power P": lambda: 4.0**2 / 2 * 5 / (25 + (20 - 25) ** 2),
+    # electromagnetic-waves
+    "hot-spots d": lambda: 3.00e8 / (2 * 2.45e9) * 100,
 }
 
 

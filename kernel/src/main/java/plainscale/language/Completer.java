@@ -68,7 +68,11 @@ final class Completer {
   }
 
   private List<Completion.Item> items(String prefix, String before) {
-    List<Completion.Item> items = new ArrayList<>();
+    return GuardWords.hazards(prefix, before).orElseGet(() -> words(prefix, before));
+  }
+
+  private List<Completion.Item> words(String prefix, String before) {
+    List<Completion.Item> items = new ArrayList<>(GuardWords.ranges(prefix, before));
     if (IN_UNIT.matcher(before).find() || AFTER_GIVEN_NUMBER.matcher(before).find()) {
       addUnits(items, prefix);
     }

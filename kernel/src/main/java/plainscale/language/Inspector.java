@@ -54,6 +54,7 @@ final class Inspector {
     name(Greek.normal(word)).ifPresent(paragraphs::add);
     Functions.find(word).map(Inspector::function).ifPresent(paragraphs::add);
     Optional.ofNullable(WORDS.get(word)).map(Inspector::keyword).ifPresent(paragraphs::add);
+    GuardWords.inspected(word).ifPresent(paragraphs::add);
     UnitTable.standard().find(word).map(Inspector::unit).ifPresent(paragraphs::add);
     law(code, around, paragraphs.isEmpty()).map(LawWords::paragraph).ifPresent(paragraphs::add);
     return paragraphs.isEmpty() ? Optional.empty() : Optional.of(bundle(paragraphs));

@@ -77,8 +77,8 @@ final class LawWords {
       return new Completion(cursor, cursor, next);
     }
     Set<String> names = new LinkedHashSet<>();
-    Laws.all().stream().map(Law::name).filter(n -> n.startsWith(words)).forEach(names::add);
     Laws.search(words.replace('_', ' ')).forEach(law -> names.add(law.name()));
+    Laws.all().stream().map(Law::name).filter(n -> n.startsWith(words)).forEach(names::add);
     List<Completion.Item> items =
         names.stream().map(name -> new Completion.Item(name, "law")).toList();
     return new Completion(cursor - phrase.length(), cursor, items);

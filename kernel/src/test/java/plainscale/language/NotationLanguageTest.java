@@ -123,6 +123,12 @@ class NotationLanguageTest {
     "'reli', relief",
     "'field f: charge q at (0 cm, 0 cm), pla', plates",
     "'forces on ball: weight w do', down",
+    "'caution ', electrostatics",
+    "'caution la', lasers",
+    "'caution lasers, lat', latex",
+    "'expect q ', between",
+    "'expect q abou', about",
+    "'expect q below 3 nC withi', within",
     "'w = N_', N_A",
     "'w = sq', sqrt",
     "'given x = 3 m', m",
@@ -145,15 +151,15 @@ class NotationLanguageTest {
         "use \"how long does it sw | 4 | pendulum",
         "use force between ch | 4 | coulomb",
         "x = 1 [m]\\n use lens | 15 | thin_lens",
-        "use pendulum  | 13 | with",
-        "use coulomb with  | 17 | F = ",
-        "use coulomb as push with F = F_e,  | 34 | q_1 = ",
-        "use coulomb with F = 1, q1 = 2, | 31 | q_2 = ",
+        "use pendulum~ | 13 | with",
+        "use coulomb with~ | 17 | F = ",
+        "use coulomb as push with F = F_e,~ | 34 | q_1 = ",
+        "use coulomb with F = 1, q1 = 2,~ | 32 | q_2 = ",
         "use coulomb with q_ | 17 | q_1 = ",
-        "use lens_power with P = 1/f, f = f | 33 | figure",
+        "use lens_power with P = q_x, f = f | 33 | ft",
       })
   void completionKnowsLawsByNameByWordsAndTheirSymbols(String cell, int start, String first) {
-    String code = cell.replace("\\n", "\n").replace(", ", ",  ").replace(",  ", ", ");
+    String code = cell.replace("\\n", "\n").replace('~', ' ');
     Completion completion = language.complete(code, code.length());
     assertEquals(first.strip(), completion.items().get(0).text().strip());
     assertEquals(start, completion.start());
@@ -224,6 +230,9 @@ class NotationLanguageTest {
     "along, anticlockwise",
     "release, 'with its energies'",
     "across, 'seen from the side'",
+    "expect, 'from which it probably comes'",
+    "latex, 'allergic to natural rubber'",
+    "latex, 'licensed to decide'",
     "forces, 'whether they balance'",
     "inch, '1 inch = 0.0254 m'",
     "m, 'mass of a ball'",

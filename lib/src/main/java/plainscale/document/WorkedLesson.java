@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntConsumer;
 import plainscale.data.DataFolder;
+import plainscale.laws.Hazard;
+import plainscale.sheet.GuardResult;
 import plainscale.sheet.Result;
 import plainscale.sheet.Run;
 import plainscale.sheet.Sheet;
@@ -54,6 +56,11 @@ public record WorkedLesson(Lesson lesson, List<WorkedCell> cells) {
         .filter(Result.Unfinished.class::isInstance)
         .mapToInt(result -> ((Result.Unfinished) result).blanks())
         .sum();
+  }
+
+  /** The hazards whose cautions its values set off, each once, in the order of its cells. */
+  public List<Hazard> setOff() {
+    return GuardResult.setOff(cells.stream().flatMap(cell -> cell.results().stream()).toList());
   }
 
   /** How many mistakes the cells showed. */

@@ -117,19 +117,20 @@ public final class HazardLimit {
     return source;
   }
 
-  /**
-   * Whether a quantity goes beyond it: of its kind, called by its words, with what it stands
-   * beside.
-   */
-  boolean isPassed(
-      Quantity quantity,
-      Subject subject,
-      Collection<Quantity> others,
-      Collection<String> cautioned) {
+  /** Whether it is told of what a quantity must be. */
+  boolean isPlaced() {
+    return !where.isEmpty();
+  }
+
+  /** Whether the words tell that a quantity is of what it must be. */
+  boolean isPlaced(Subject subject) {
+    return where.in(subject);
+  }
+
+  /** Whether a quantity of its kind, with what it stands beside, goes beyond it. */
+  boolean isPassed(Quantity quantity, Subject subject, Collection<Quantity> others) {
     boolean asked = words.isEmpty() || words.in(subject);
-    boolean here = where.isEmpty() || where.in(subject) || cautioned.contains(hazard.name());
     return asked
-        && here
         && !unless.in(subject)
         && beside.stream().allMatch(b -> others.stream().anyMatch(b::holds))
         && isBeyond(quantity);

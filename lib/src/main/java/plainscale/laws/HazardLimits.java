@@ -32,7 +32,8 @@ public final class HazardLimits {
   }
 
   /**
-   * The limits that a quantity goes beyond, of each hazard the one that is furthest out.
+   * The limits that a quantity goes beyond, of each hazard the one that is furthest out. Where the
+   * words do not tell of what a quantity is, the cautions of the sheet do.
    *
    * @param others what the quantity hangs on, asked for only if its kind has limits
    * @param cautioned the hazards whose cautions stand in the sheet
@@ -48,8 +49,13 @@ public final class HazardLimits {
     }
     Collection<Quantity> beside = others.get();
     Map<String, HazardLimit> passed = new LinkedHashMap<>();
+    boolean placed = ofKind.stream().anyMatch(limit -> limit.isPlaced(subject));
     for (HazardLimit limit : ofKind) {
-      if (limit.isPassed(quantity, subject, beside, cautioned)) {
+      boolean here =
+          !limit.isPlaced()
+              || limit.isPlaced(subject)
+              || (!placed && cautioned.contains(limit.hazard().name()));
+      if (here && limit.isPassed(quantity, subject, beside)) {
         passed.merge(
             limit.hazard().name(), limit, (one, other) -> other.isBeyond(one) ? other : one);
       }

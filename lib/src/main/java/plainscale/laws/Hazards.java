@@ -2,6 +2,7 @@ package plainscale.laws;
 
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,6 +23,7 @@ public final class Hazards {
   private static final String BAR = "\\|";
   private static final Pattern NO_LETTER = Pattern.compile("[^\\p{L}\\p{N}]+");
   private static final int SHORTEST = 3;
+  private static final int MOST = 3;
 
   private static final Map<String, Hazard> ALL = new LinkedHashMap<>();
 
@@ -84,10 +86,24 @@ public final class Hazards {
     return word.equals(known) || word.equals(known + "s") || known.equals(word + "s");
   }
 
-  /** The names that an unknown one may stand for: those that look alike, then those it finds. */
+  /**
+   * The names that an unknown one may stand for: those that look alike, with the same letter first,
+   * then those that it finds as a word, well written or not.
+   */
   public static List<String> nearest(String name) {
-    Set<String> nearest = new LinkedHashSet<>(Near.to(name, ALL.keySet(), 3));
+    Set<String> nearest = new LinkedHashSet<>();
+    Near.to(name, ALL.keySet(), ALL.size()).stream()
+        .sorted(Comparator.comparing((String known) -> !known.startsWith(first(name))))
+        .forEach(nearest::add);
+    List<String> words = ALL.values().stream().flatMap(h -> h.words().stream()).toList();
+    Near.to(name, words, MOST).stream()
+        .flatMap(word -> search(word).stream())
+        .forEach(hazard -> nearest.add(hazard.name()));
     search(name).forEach(hazard -> nearest.add(hazard.name()));
-    return nearest.stream().limit(3).toList();
+    return nearest.stream().limit(MOST).toList();
+  }
+
+  private static String first(String name) {
+    return name.substring(0, Math.min(1, name.length()));
   }
 }

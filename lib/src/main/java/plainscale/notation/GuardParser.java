@@ -54,7 +54,10 @@ final class GuardParser {
   private GuardStatement.Range about() {
     Expr middle = limit();
     if (!tokens.acceptWord("within")) {
-      throw tokens.unexpected("“within” and how far it may be off belong here: within 20 %");
+      throw tokens.fault(
+          "After “about” and a value it is said how far it may be off.",
+          middle.span(),
+          tokens.text(middle.span()) + " within 20 %");
     }
     return new GuardStatement.About(middle, limit());
   }

@@ -57,8 +57,7 @@ final class GuardText implements GuardResult.Visitor<GuardText.Told> {
   }
 
   private static String hardly(String name, String where, String open, String why) {
-    return "%s is off by less than %s leaves open, so it may lie %s%s."
-        .formatted(name, open, where, why);
+    return "%s is outside by less than %s, so it may lie %s%s.".formatted(name, open, where, why);
   }
 
   private static String where(GuardResult.Limits limits, Writing writing) {

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plainscale.algebra.Budget;
@@ -197,15 +198,27 @@ final class Derivations {
   }
 
   /**
-   * What is solved from the same relations is no help: each would lean on the other. What a what-if
-   * gives another value is not solved but known.
+   * What is solved from the same relations is no help, nor is what follows from some of them and
+   * from the unknown: each would lean on the other. What a what-if gives another value is not
+   * solved but known.
    */
   private boolean isSolvedBeside(String name, Statement.Solve solve) {
     Entry entry = entries.get(name);
     return entry != null
         && !wave.isChanged(name)
         && entry.statement() instanceof Statement.Solve other
-        && names(other).equals(names(solve));
+        && (names(other).equals(names(solve))
+            || (names(solve).containsAll(names(other)) && mentions(other, solve.unknown())));
+  }
+
+  private boolean mentions(Statement.Solve solve, String name) {
+    return solve.relations().stream()
+        .map(relation -> entries.get(relation.text()))
+        .anyMatch(
+            entry ->
+                entry != null
+                    && entry.statement() instanceof Statement.Relation relation
+                    && names(new Equation(relation.left(), relation.right())).contains(name));
   }
 
   private static Set<String> names(Statement.Solve solve) {
@@ -306,7 +319,12 @@ final class Derivations {
         throw e;
       }
       asKelvins.put(solve, NumbersNeeded.readings(answer, wave));
-      return Evaluator.at(source, solve.span(), () -> wave.number(answer).asKind(kind.get()));
+      return placed(
+          solve.span(),
+          source,
+          () ->
+              Evaluator.at(
+                  source, solve.span(), () -> wave.number(answer, source).asKind(kind.get())));
     }
   }
 
@@ -325,16 +343,19 @@ final class Derivations {
   }
 
   private UnknownKinds.Found kinds(List<Equation> equations, Statement.Solve solve) {
+    Known known = known(solve);
     return UnknownKinds.of(
-        equations,
-        name -> name.equals(solve.unknown()) ? Optional.empty() : wave.kind(name),
-        known(solve)::value);
+        equations, name -> known.isKnown(name) ? wave.kind(name) : Optional.empty(), known::value);
   }
 
-  /** The answer stands in no source, so what is wrong with it is told at the statement. */
   private Quantity evaluated(Expr answer, Span span, String source) {
+    return placed(span, source, () -> new Evaluator(source, wave, budget).evaluate(answer));
+  }
+
+  /** An answer stands in no source, so what is wrong with it is told at the statement. */
+  private static Quantity placed(Span span, String source, Supplier<Quantity> answer) {
     try {
-      return new Evaluator(source, wave, budget).evaluate(answer);
+      return answer.get();
     } catch (ProblemException e) {
       Problem root = e.problems().get(0);
       boolean placed = e.isBlank() || root.span().end() > root.span().start();

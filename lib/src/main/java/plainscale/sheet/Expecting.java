@@ -15,7 +15,6 @@ import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
 import plainscale.sheet.GuardResult.Doubt;
 import plainscale.sheet.GuardResult.Verdict;
-import plainscale.units.Kinds;
 import plainscale.units.UnitOfMeasure;
 
 /** Judges whether a value lies where its author expected it. */
@@ -177,9 +176,7 @@ final class Expecting {
                     Printer.print(expr),
                     showing.words(limit.kind(), expr.span()));
     List<String> repairs =
-        unit.isEmpty()
-            ? List.of("a plain number")
-            : List.of("a value in " + Kinds.of(value.kind()).unit().text());
+        unit.isEmpty() ? List.of("a plain number") : List.of("a value in " + unit);
     throw problem(Problem.Kind.UNIT, sentence, expr, repairs);
   }
 

@@ -13,6 +13,9 @@ final class Leverage {
   private static final double NEAR = 1e-6;
   private static final double FURTHEST = 60;
 
+  /** What comes to zero only by being nothing itself does not reach it. */
+  private static final double ZERO = Math.log(1000);
+
   private final double value;
   private final double limit;
   private final DoubleUnaryOperator valueAt;
@@ -45,7 +48,7 @@ final class Leverage {
     for (int i = 0; i < MOST_STEPS; i++) {
       double missed = missing(at);
       if (Math.abs(missed) <= NEAR * scale) {
-        return Math.exp(at);
+        return limit == 0 && Math.abs(at) > ZERO ? Double.NaN : Math.exp(at);
       }
       double next = bounded(at - missed * (at - before) / (missed - missedBefore));
       before = at;

@@ -25,6 +25,11 @@ record Showing(String source, Wave wave, SheetNames names, Settings settings) {
     return wave.evaluate(expr, source);
   }
 
+  /** The same in another wave. */
+  Showing with(Wave other) {
+    return new Showing(source, other, names, settings);
+  }
+
   Writing writing() {
     return settings.writing();
   }

@@ -3,6 +3,7 @@ package plainscale.sheet;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,10 +12,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import plainscale.algebra.Budget;
 import plainscale.laws.Slip;
 import plainscale.laws.Slips;
 import plainscale.laws.Subject;
 import plainscale.notation.Expr;
+import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
@@ -32,8 +35,14 @@ import plainscale.units.UnitOfMeasure;
 final class Suspicions {
   private static final int MOST_SUSPECTS = 3;
   private static final int MOST_TRIALS = 200;
+
+  /** What a suspicion may cost, beside what its cell may. */
+  private static final int STEPS = 300_000;
+
+  private static final Duration TIME = Duration.ofSeconds(5);
   private static final MathContext FIGURES = new MathContext(2, RoundingMode.HALF_EVEN);
 
+  private final Budget all;
   private final Showing showing;
   private final Expr value;
   private final Quantity now;
@@ -53,15 +62,28 @@ final class Suspicions {
       Quantity now,
       @Nullable UnitOfMeasure unit,
       Predicate<Quantity> fits) {
-    this.showing = showing;
+    Budget budget = showing.wave().budget();
+    this.all = budget;
+    this.showing = showing.with(showing.wave().within(new Budget(STEPS, TIME, budget::isStopped)));
     this.value = value;
     this.now = now;
     this.unit = unit;
     this.fits = fits;
   }
 
-  /** The suspicion, for a value that should reach a limit (in the coherent SI unit). */
+  /**
+   * The suspicion, for a value that should reach a limit (in the coherent SI unit). Where it would
+   * cost too much, there is none.
+   */
   Doubt doubt(BigDecimal limit) {
+    try {
+      return all.untimed(() -> found(limit));
+    } catch (ProblemException tooLong) {
+      return Doubt.NONE;
+    }
+  }
+
+  private Doubt found(BigDecimal limit) {
     List<Entry> written = written();
     List<Suspect> suspects = suspects(written);
     return suspects.isEmpty()

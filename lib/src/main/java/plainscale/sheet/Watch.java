@@ -40,6 +40,9 @@ final class Watch {
   /** A share of an elementary charge that is left of a computation. */
   private static final BigDecimal DUST = new BigDecimal("0.01");
 
+  /** So many digits a number below a thousand has. */
+  private static final int PLAIN = 3;
+
   private final String cellId;
   private final Showing showing;
   private final Set<String> cautioned;
@@ -241,11 +244,13 @@ final class Watch {
         showing.writing());
   }
 
-  /** A limit as it reads best; what is short is written out. */
+  /** An exact limit as it reads best, without zeros that say nothing. */
   private static Shown readable(BigDecimal limit, UnitOfMeasure unit) {
-    BigDecimal brief = Beyond.plain(limit.stripTrailingZeros());
-    Shown shown = new Shown(brief, null, unit);
-    return PrefixedForm.of(shown).orElse(shown);
+    BigDecimal exact = limit.stripTrailingZeros();
+    int more = Math.max(0, PLAIN - exact.precision()); // so that a prefix finds room for its zeros
+    Shown padded = new Shown(exact.setScale(exact.scale() + more), null, unit);
+    Shown shown = PrefixedForm.of(padded).orElse(padded);
+    return new Shown(Beyond.plain(shown.value().stripTrailingZeros()), null, shown.unit());
   }
 
   /** The value itself, and all that it hangs on. */

@@ -67,6 +67,10 @@ final class Wave implements Scope {
       Budget budget,
       KnownDerivations known,
       Tables tables) {
+    Basis within(Budget other) {
+      return new Basis(entries, constants, other, known, tables);
+    }
+
     Basis with(Map<String, Entry> relations) {
       Map<String, Entry> others = new LinkedHashMap<>(entries);
       others.putAll(relations);
@@ -95,6 +99,13 @@ final class Wave implements Scope {
     Map<String, Quantity> all = new HashMap<>(this.changed);
     all.putAll(changed);
     return new Wave(relations.isEmpty() ? basis : basis.with(relations), all, measurements);
+  }
+
+  /** The same sheet; what else is computed from here on is paid from another budget. */
+  Wave within(Budget other) {
+    Wave wave = new Wave(basis.within(other), changed, measurements);
+    wave.values.putAll(values);
+    return wave;
   }
 
   /** Whether some names have other values than the sheet gives them. */
@@ -234,9 +245,9 @@ final class Wave implements Scope {
     return new Evaluator(source, this, budget).evaluate(expr);
   }
 
-  /** The value of what follows from relations, as a number in coherent SI units. */
-  Quantity number(Expr expr) {
-    return CoherentNumbers.of(expr, this, budget);
+  /** The value of what follows from relations of some source, as a number in coherent SI units. */
+  Quantity number(Expr expr, String source) {
+    return CoherentNumbers.of(expr, this, budget, source);
   }
 
   @Override

@@ -32,6 +32,11 @@ record Answer(String name, Amount printed, Optional<Note> note) {
     return new Answer(name, printed, Optional.of(reason));
   }
 
+  /** The same answer without its note. */
+  Answer withoutNote() {
+    return new Answer(name, printed, Optional.empty());
+  }
+
   @Override
   public String toString() {
     return name + " = " + printed;

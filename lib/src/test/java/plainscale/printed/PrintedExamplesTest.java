@@ -18,7 +18,7 @@ import plainscale.printed.Verdict.Outcome;
 class PrintedExamplesTest {
   private static final Path FILES = Path.of("src/test/resources/plainscale/printed");
   private static final Path SUMMARY = Path.of("target/printed-examples.txt");
-  private static final int FEWEST = 120;
+  private static final int FEWEST = 500;
 
   private static final List<Worked> EXAMPLES =
       ExampleReader.all(FILES).stream().map(Worked::of).toList();
@@ -35,6 +35,14 @@ class PrintedExamplesTest {
     assertTrue(EXAMPLES.size() >= FEWEST, summary.line());
     assertEquals(
         EXAMPLES.size(), EXAMPLES.stream().map(worked -> worked.example().id()).distinct().count());
+  }
+
+  /** A book's constants are told by its answers. */
+  @Test
+  void someAnswersComeOutWithOneSetOfConstantsOnly() {
+    List<BothSets.Match> matches = BothSets.of(EXAMPLES);
+    assertTrue(matches.contains(BothSets.Match.CODATA_ONLY), BothSets.line(matches));
+    assertTrue(matches.contains(BothSets.Match.TEXTBOOK_ONLY), BothSets.line(matches));
   }
 
   @ParameterizedTest(name = "{0}")

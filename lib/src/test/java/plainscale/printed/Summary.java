@@ -37,6 +37,7 @@ final class Summary {
   void write(Path file) throws IOException {
     List<String> lines = new ArrayList<>();
     lines.add(line());
+    lines.add(BothSets.line(BothSets.of(examples)));
     lines.add("");
     lines.add(String.format(COLUMNS, "chapter", "examples", "answers", "PASS", "NOTE", "FAIL"));
     examples.stream()

@@ -180,17 +180,25 @@ final class Samples {
         use rotation_rate
         use "charged balls & <b> $x$"
         """);
-    CELLS.put(
-        "guards",
-        """
-        w = m g_n "weight & <b>"
-        expect w between 1 mN and 2 mN "light < heavy $x$"
-        expect d about 14 cm within 10 %
-        caution latex, electrostatics
-        E_1 = 0.75 [J] "energy stored on the dome < 1"
-        v_1 = 1.5*c "speed & <b>"
-        """);
     CELLS.put("blanks", "given z = ? cm \"length < 5 $x$\"\ny = ?\n2*y z");
+    CELLS.put(
+        "expectations",
+        """
+        expect m below 3 g "a < b"
+        expect m below 2.6 g
+        expect m below 1 g "$x$ & <b>"
+        expect d about 3 km within 5 %
+        expect m between 1 [t] and 2 [t]
+        """);
+    CELLS.put(
+        "cautions",
+        """
+        caution electrostatic_generator, latex
+        given v = 4e8 m/s "a < b"
+        given Q = 8.00 C "charge of the sphere"
+        given W = 3 J "energy stored on the dome & <b>"
+        given T = 77 K "liquid nitrogen"
+        """);
     CELLS.put("hostile data", "data \"hostile.csv\"\ndata \"none & <b>.csv\"");
     CELLS.put("choices", "locale SI\nscale long\norders floor\ndigits spaced");
     CELLS.put(
@@ -219,6 +227,10 @@ final class Samples {
               .formatted(text));
       CELLS.put(
           "case " + hostile, "compare \"" + text + "\" with \"other" + text + "\": m = 2*m show m");
+      CELLS.put(
+          "expected " + hostile,
+          "x = 5e8 [m/s] \"%1$s\"\nexpect x below 1 [m/s] \"%1$s\"\nW = 3 [J] \"energy of the dome %1$s\""
+              .formatted(text));
       CELLS.put("sentence " + hostile, "say \"" + braces + "\"");
       CELLS.put("source " + hostile, "1 + (" + hostile);
     }

@@ -69,10 +69,16 @@ record Open(String text, Set<String> numbers) {
 
   private static Set<String> shown(Result result, Blank blank, Fading faded) {
     if (result instanceof Result.Valued valued && isWritten(valued, blank)) {
-      return PageNumbers.ofText(Renderers.text(List.of(result)));
+      return StudentPagesTest.rendered(List.of(result));
     }
     if (result instanceof Result.Valued valued && blank == Blank.VALUES) {
       return formula(valued);
+    }
+    boolean stays =
+        result instanceof GuardResult.Cautioned
+            || (result instanceof LawResult && blank != Blank.ALL);
+    if (stays) {
+      return PageNumbers.ofText(Renderers.text(List.of(result)));
     }
     if (result instanceof Result.Derived derived) {
       return steps(derived, blank, faded);

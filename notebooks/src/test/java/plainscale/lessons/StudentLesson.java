@@ -148,6 +148,7 @@ record StudentLesson(String name, WorkedLesson worked) {
   /** The prose of the lesson. */
   String prose() {
     StringBuilder prose = new StringBuilder(worked.lesson().title());
+    worked.lesson().head().minutes().ifPresent(minutes -> prose.append('\n').append(minutes));
     worked.cells().stream()
         .map(WorkedCell::cell)
         .filter(LessonCell.Prose.class::isInstance)

@@ -57,7 +57,7 @@ class StudentPagesTest {
   }
 
   /** Every number that any renderer makes of the results of a cell. */
-  private static Set<String> rendered(List<Result> results) {
+  static Set<String> rendered(List<Result> results) {
     Set<String> numbers = new TreeSet<>(PageNumbers.ofText(Renderers.text(results)));
     numbers.addAll(PageNumbers.ofPage(Renderers.pageHtml(results)));
     numbers.addAll(PageNumbers.ofPage(Renderers.cellHtml(results)));
@@ -102,7 +102,8 @@ class StudentPagesTest {
         String page = lesson.page(Blank.VALUES, Fading.LAST, cell.cell().id());
         Set<String> found = PageNumbers.ofPage(page);
         found.removeAll(open);
-        assertEquals(hidden.isEmpty(), found.isEmpty(), cell.cell().source());
+        assertEquals(
+            hidden.isEmpty(), found.isEmpty(), () -> cell.cell().source() + hidden + found);
         told += hidden.isEmpty() ? 0 : 1;
       }
     }

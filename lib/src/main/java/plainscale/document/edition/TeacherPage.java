@@ -2,9 +2,13 @@ package plainscale.document.edition;
 
 import static java.util.stream.Collectors.joining;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import plainscale.document.Blank;
 import plainscale.document.Edition;
 import plainscale.document.LessonCell;
@@ -12,6 +16,8 @@ import plainscale.document.LessonHead;
 import plainscale.document.Prose;
 import plainscale.document.Role;
 import plainscale.document.WorkedLesson.WorkedCell;
+import plainscale.laws.Hazard;
+import plainscale.laws.Hazards;
 import plainscale.render.Html;
 
 /**
@@ -72,17 +78,36 @@ final class TeacherPage {
             .filter(cell -> Cells.is(cell, Role.CAUTION))
             .map(this::caution)
             .collect(joining());
-    String named =
-        head.hazards().isEmpty()
-            ? ""
-            : "<p><b>"
-                + said("hazards")
-                + ":</b> "
-                + Html.escape(String.join(", ", head.hazards()))
-                + "</p>\n";
+    String named = hazards();
     return prose.isEmpty() && named.isEmpty()
         ? ""
         : "<div class=\"cautions\">" + prose + named + "<p>" + said("rules") + "</p></div>\n";
+  }
+
+  /** The usual cautions of the hazards that the lesson names or its values set off. */
+  private String hazards() {
+    Set<Hazard> known = new LinkedHashSet<>();
+    List<String> others = new ArrayList<>();
+    for (String name : head.hazards()) {
+      Hazards.find(name).ifPresentOrElse(known::add, () -> others.add(name));
+    }
+    known.addAll(cells.worked().setOff());
+    String items =
+        Stream.concat(
+                known.stream().map(TeacherPage::hazard), others.stream().map(TeacherPage::named))
+            .collect(joining());
+    return items.isEmpty() ? "" : "<p><b>" + said("hazards") + "</b></p>\n<ul>" + items + "</ul>\n";
+  }
+
+  private static String hazard(Hazard hazard) {
+    String cautions = String.join(" ", hazard.cautions());
+    return "<li><b>%s.</b> %s <small>(%s)</small></li>\n"
+        .formatted(
+            Html.escape(hazard.title()), Html.escape(cautions), Html.escape(hazard.source()));
+  }
+
+  private static String named(String hazard) {
+    return "<li>" + Html.escape(hazard) + "</li>\n";
   }
 
   private String caution(WorkedCell cell) {

@@ -79,7 +79,7 @@ class CautionsTest {
             .prose(LAST_WORD, CAUTION);
     assertEquals(
         List.of(
-            "remark :0 The table of hazards has none called “flams”. → write flames or glass",
+            "remark :0 The table of hazards has none called “flams”. → write flames or glass or capacitors",
             "remark :0 The table of hazards has none called “boredom”. → "),
         lesson.found("caution"));
   }
