@@ -13,6 +13,7 @@ import plainscale.document.Lesson;
 import plainscale.document.LessonCell;
 import plainscale.document.WorkedLesson;
 import plainscale.magnitude.Writing;
+import plainscale.notation.GuardStatement;
 import plainscale.notation.Line;
 import plainscale.notation.Names;
 import plainscale.notation.Notation;
@@ -69,9 +70,12 @@ record HiddenFromStudents(
     }
   }
 
-  /** The lines that say something. */
+  /** The lines that say something, without what is expected, which a copy leaves out. */
   static List<Line> lines(String source) {
-    return Notation.lines(source, Names.NONE).stream().filter(line -> line.read() != null).toList();
+    return Notation.lines(source, Names.NONE).stream()
+        .filter(line -> line.read() != null)
+        .filter(line -> !(line.read() instanceof GuardStatement.Expected))
+        .toList();
   }
 
   private void addParts(String source, Line line) {
@@ -79,8 +83,9 @@ record HiddenFromStudents(
       String text = source.substring(part.span().start(), part.span().end());
       switch (part.what()) {
         case VALUE, UNCERTAINTY, CONCISE -> {
-          if (text.replaceAll("\\D", "").length() >= TELLING) {
-            written.add(text);
+          String number = text.replaceFirst("\\(.*", "");
+          if (isTelling(number)) {
+            written.add(number);
           }
         }
         case FORMULA, RELATION, FORCES, SOURCES -> addFormula(text);
@@ -88,6 +93,13 @@ record HiddenFromStudents(
             RELATIONS -> {} // a number stands in a formula; names of relations tell nothing
       }
     }
+  }
+
+  /** 10, 40 and 0.5 stand in many a text by chance; 2.00 does not. */
+  private static boolean isTelling(String written) {
+    String significant = written.replaceAll("\\D", "").replaceFirst("^0+", "");
+    boolean point = written.contains(".");
+    return (point ? significant : significant.replaceFirst("0+$", "")).length() >= TELLING;
   }
 
   /** A name alone tells nothing. */

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -32,19 +33,23 @@ import plainscale.sheet.Result;
 /** Students' copies of the lessons that ship, and of one with something to hide at every place. */
 class StudentNotebooksTest {
 
-  /** A lesson whose code cells for students leave so much blank. */
-  record Copied(String file, Blank blank) {
+  /** A lesson as it ships, or one whose code cells for students leave so much blank. */
+  record Copied(String file, Optional<Blank> blank) {
     Lesson lesson() throws LessonException {
       Lesson lesson = Lesson.parse(file, ShippedLessons.texts().getOrDefault(file, ""));
+      return blank.isPresent() ? leaving(lesson, blank.get()) : lesson;
+    }
+
+    private static Lesson leaving(Lesson lesson, Blank blank) {
       List<LessonCell> cells = new ArrayList<>();
       for (LessonCell cell : lesson.cells()) {
         boolean there = cell.head().blank(Edition.STUDENT) != Blank.CELL;
-        cells.add(there && cell instanceof LessonCell.Code code ? leavingBlank(code) : cell);
+        cells.add(there && cell instanceof LessonCell.Code code ? leaving(code, blank) : cell);
       }
       return new Lesson(lesson.name(), lesson.metadata(), cells);
     }
 
-    private LessonCell leavingBlank(LessonCell.Code code) {
+    private static LessonCell leaving(LessonCell.Code code, Blank blank) {
       ObjectNode metadata = code.metadata().deepCopy();
       metadata
           .withObjectProperty("plainscale")
@@ -55,7 +60,7 @@ class StudentNotebooksTest {
 
     @Override
     public String toString() {
-      return file + ", " + blank.word();
+      return file + ", " + blank.map(Blank::word).orElse("as it ships");
     }
   }
 
@@ -63,7 +68,14 @@ class StudentNotebooksTest {
     return ShippedLessons.texts().keySet().stream()
         .flatMap(
             file ->
-                Stream.of(Blank.VALUES, Blank.FORMULAS, Blank.ALL)
+                Stream.of(
+                        Optional.<Blank>empty(),
+                        Optional.of(Blank.FORMULAS),
+                        Optional.of(Blank.ALL))
+                    .filter(
+                        blank ->
+                            file.startsWith("two-balls")
+                                || !blank.equals(Optional.of(Blank.FORMULAS)))
                     .map(blank -> new Copied(file, blank)));
   }
 
@@ -128,8 +140,16 @@ class StudentNotebooksTest {
     HiddenFromStudents hidden = HiddenFromStudents.of(lesson, student);
     assertFalse(hidden.written().isEmpty());
     assertFalse(hidden.numbers().isEmpty());
-    assertEquals(copied.blank() == Blank.VALUES, hidden.formulas().isEmpty());
-    assertEquals(Set.of(), Leaks.of(student.notebook(), hidden));
+    assertTrue(copied.blank().isEmpty() || !hidden.formulas().isEmpty());
+    Lesson looked = copied.blank().isPresent() ? withoutProse(student) : student;
+    assertEquals(Set.of(), Leaks.of(looked.notebook(), hidden));
+  }
+
+  /** What an author tells in prose is meant for what the lesson leaves blank as it ships. */
+  private static Lesson withoutProse(Lesson student) {
+    List<LessonCell> cells =
+        student.cells().stream().filter(LessonCell.Code.class::isInstance).toList();
+    return new Lesson(student.name(), student.metadata(), cells);
   }
 
   private static final String SECRETIVE = "secretive.json";

@@ -163,6 +163,7 @@ record Hiding(Blank blank, boolean measured) implements Statement.Visitor<Set<Wh
     return NOTHING;
   }
 
+  /** Cautions are for everybody; expectations are left out. */
   @Override
   public Set<What> guard(GuardStatement guard) {
     return NOTHING;
@@ -179,9 +180,13 @@ record Hiding(Blank blank, boolean measured) implements Statement.Visitor<Set<Wh
     return NOTHING;
   }
 
-  /** Whether nothing of a line may stay: of one that cannot be read nobody knows what it tells. */
+  /**
+   * Whether nothing of a line may stay: of one that cannot be read nobody knows what it tells, and
+   * what is expected tells what comes out.
+   */
   boolean leavesOut(Statement statement) {
     return statement instanceof Statement.Unreadable
+        || Open.within(statement) instanceof GuardStatement.Expected
         || (statement instanceof LawStatement
             && isAtLeast(Blank.FORMULAS)
             && relation(statement).isEmpty());
