@@ -11,7 +11,8 @@ import plainscale.laws.Hazards;
 final class GuardWords {
   private static final Pattern IN_CAUTION =
       Pattern.compile("(^|\\n)\\h*caution\\h+(\\w+\\h*,\\h*)*$");
-  private static final Pattern AFTER_VALUE = Pattern.compile("(^|\\n)\\h*expect\\h+[^\"\\n]*\\S\\h+$");
+  private static final Pattern AFTER_VALUE =
+      Pattern.compile("(^|\\n)\\h*expect\\h+[^\"\\n]*\\S\\h+$");
   private static final List<String> RANGES = List.of("between", "below", "above", "about");
   private static final Pattern WITH_RANGE =
       Pattern.compile("\\b(" + String.join("|", RANGES) + ")\\b[^\\n]*$");

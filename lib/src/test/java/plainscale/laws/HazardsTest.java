@@ -78,7 +78,13 @@ class HazardsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"magnet, magnets", "latx, latex", "hotwater, hot_water", "steam, hot_water", "ballon, latex"})
+  @CsvSource({
+    "magnet, magnets",
+    "latx, latex",
+    "hotwater, hot_water",
+    "steam, hot_water",
+    "ballon, latex"
+  })
   void theNearestNamesAreOffered(String name, String nearest) {
     assertTrue(Hazards.nearest(name).contains(nearest), () -> Hazards.nearest(name).toString());
   }

@@ -131,10 +131,13 @@ class ExpectTest {
     List<String> lines = shown("expect q between 1 nC and 100 µC").lines().toList();
     assertEquals(List.of("q = 67.0 µC lies between 1 nC and 100 µC, as expected."), lines);
     List<String> outside = shown("expect q above 1 mC").lines().skip(1).toList();
-    assertTrue(outside.get(0).startsWith("  With m = 2.70 kg instead of 2.70 g"), outside::toString);
+    assertTrue(
+        outside.get(0).startsWith("  With m = 2.70 kg instead of 2.70 g"), outside::toString);
     assertTrue(outside.get(1).startsWith("  Or with s = 0.900 mm"), outside::toString);
     String names =
-        outside.stream().map(line -> line.replaceAll(".*ith (\\S+) =.*", "$1")).collect(Collectors.joining());
+        outside.stream()
+            .map(line -> line.replaceAll(".*ith (\\S+) =.*", "$1"))
+            .collect(Collectors.joining());
     assertEquals("msd", names);
   }
 
@@ -142,7 +145,8 @@ class ExpectTest {
   void withoutASlipTheGivenWithTheLargestLeverIsNamed() {
     String told = shown("expect q about 90 nC within 5 %");
     assertTrue(
-        told.contains("No usual slip explains it. q hangs most on d = 14.0 cm: it would have to be 16 cm, 1.2 times as much."),
+        told.contains(
+            "No usual slip explains it. q hangs most on d = 14.0 cm: it would have to be 16 cm, 1.2 times as much."),
         told);
   }
 
@@ -151,16 +155,22 @@ class ExpectTest {
     run(sheet, "wire", "given r = 0.40 mm \"radius of the wire\"", "A = π r^2 \"cross section\"");
     String told = shown("expect A about 0.126 mm^2 within 5 %");
     assertTrue(
-        told.contains("With r = 0.20 mm instead of 0.40 mm it would be 0.13 mm²: is that the diameter, or the radius?"),
+        told.contains(
+            "With r = 0.20 mm instead of 0.40 mm it would be 0.13 mm²: is that the diameter, or the radius?"),
         told);
   }
 
   @Test
   void degreesForRadiansAreFoundAndReadingsForKelvins() {
     run(sheet, "angle", "given β = 0.52°", "b = sin(β)", "given T_k = 293 °C", "given T_m = 20 K");
-    assertTrue(shown("expect b about 0.5 within 1 %").contains("With β = 0.52 rad instead of 0.52°"));
-    assertTrue(shown("expect T_k about 20 °C within 2 K").contains("With T_k = 293 K instead of 293 °C it could be"));
-    assertTrue(shown("expect T_m about 20 °C within 2 K").contains("With T_m = 20 °C instead of 20 K it could be"));
+    assertTrue(
+        shown("expect b about 0.5 within 1 %").contains("With β = 0.52 rad instead of 0.52°"));
+    assertTrue(
+        shown("expect T_k about 20 °C within 2 K")
+            .contains("With T_k = 293 K instead of 293 °C it could be"));
+    assertTrue(
+        shown("expect T_m about 20 °C within 2 K")
+            .contains("With T_m = 20 °C instead of 20 K it could be"));
   }
 
   @Test
