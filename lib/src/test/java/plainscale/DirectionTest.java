@@ -143,4 +143,15 @@ class DirectionTest {
         .resideInAnyPackage("tech.units..", "javax.measure..", "systems.uom..")
         .check(CLASSES);
   }
+
+  @Test
+  void onlyTheSchemaKnowsItsValidator() {
+    noClasses()
+        .that()
+        .haveNameNotMatching("plainscale\\.document\\.Schema.*")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("com.networknt..")
+        .check(CLASSES);
+  }
 }

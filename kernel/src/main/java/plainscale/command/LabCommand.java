@@ -110,13 +110,18 @@ final class LabCommand implements Callable<Integer> {
       throw new CommandException(
           "I cannot make the folder " + lessons + ": " + e.getMessage() + ".");
     }
-    for (Map.Entry<String, String> lesson : ShippedLessons.texts().entrySet()) {
-      Path file = lessons.resolve(lesson.getKey());
+    copy(ShippedLessons.notebooks(), out);
+    copy(ShippedLessons.tables(), out);
+    out.flush();
+  }
+
+  private void copy(Map<String, String> files, PrintWriter out) throws LessonException {
+    for (Map.Entry<String, String> shipped : files.entrySet()) {
+      Path file = lessons.resolve(shipped.getKey());
       if (!Files.exists(file)) {
-        WholeFile.write(file, lesson.getValue());
+        WholeFile.write(file, shipped.getValue());
         out.println("Copied " + file);
       }
     }
-    out.flush();
   }
 }

@@ -1,5 +1,6 @@
 package plainscale.command;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,16 +13,20 @@ import plainscale.lessons.ShippedLessons;
 final class Lessons {
   private Lessons() {}
 
-  static List<Lesson> of(List<Path> files) throws LessonException {
+  /** Reads them; what their readers remark is written there. */
+  static List<Lesson> of(List<Path> files, PrintWriter remarks) throws LessonException {
     List<Lesson> lessons = new ArrayList<>();
     if (files.isEmpty()) {
-      for (Map.Entry<String, String> shipped : ShippedLessons.texts().entrySet()) {
+      for (Map.Entry<String, String> shipped : ShippedLessons.notebooks().entrySet()) {
         lessons.add(Lesson.parse(shipped.getKey(), shipped.getValue()));
       }
     }
     for (Path file : files) {
-      lessons.add(Lesson.read(file));
+      Lesson lesson = Lesson.read(file);
+      lesson.remarks().forEach(remark -> remarks.println(file + ": " + remark));
+      lessons.add(lesson);
     }
+    remarks.flush();
     return lessons;
   }
 }

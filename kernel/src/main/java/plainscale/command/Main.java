@@ -17,6 +17,8 @@ import plainscale.document.LessonException;
     subcommands = {
       RunCommand.class,
       HandoutCommand.class,
+      ConvertCommand.class,
+      CheckCommand.class,
       InstallCommand.class,
       LabCommand.class,
       KernelCommand.class,

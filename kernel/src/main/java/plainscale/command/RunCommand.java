@@ -22,14 +22,14 @@ import plainscale.document.WorkedLesson;
 final class RunCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Parameters(paramLabel = "FILE", description = "Notebooks (.ipynb).")
+  @Parameters(paramLabel = "FILE", description = "Notebooks (.ipynb) or texts (.md).")
   private List<Path> files = List.of();
 
   @Override
   public Integer call() throws LessonException {
     PrintWriter out = spec.commandLine().getOut();
     long mistakes = 0;
-    for (Lesson lesson : Lessons.of(files)) {
+    for (Lesson lesson : Lessons.of(files, spec.commandLine().getErr())) {
       out.println("== " + lesson.name() + ": " + lesson.title());
       out.println();
       WorkedLesson worked = WorkedLesson.run(lesson, done -> {});

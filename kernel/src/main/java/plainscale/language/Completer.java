@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import plainscale.notation.DataStatement;
 import plainscale.notation.Functions;
 import plainscale.notation.Greek;
 import plainscale.notation.Keywords;
+import plainscale.notation.Open;
 import plainscale.notation.Statement;
 import plainscale.sheet.Entry;
 import plainscale.sheet.Sheet;
@@ -21,10 +23,10 @@ import plainscale.units.UnitTable;
  */
 final class Completer {
   private static final Pattern IN_UNIT =
-      Pattern.compile("(\\[[^\\]]*|\\bin |\\d[ ·/*]?|=\\s*[-\\d.±() e×]+[^\"]*)$");
+      Pattern.compile("(\\[[^\\]]*|\\bin |[\\d?][ ·/*]?|=\\s*[-\\d.±() e×?]+[^\"]*)$");
   private static final Pattern LINE_START = Pattern.compile("(^|\\n)\\h*$");
   private static final Pattern AFTER_GIVEN_NUMBER =
-      Pattern.compile("(^|\\n)given\\h[^\"\\n]*=\\h*[-\\d(][^\"\\n]*$");
+      Pattern.compile("(^|\\n)given\\h[^\"\\n]*=\\h*[-\\d(?][^\"\\n]*$");
 
   /** Multiples that are used every day; all others can be written too. */
   private static final List<String> EVERYDAY =
@@ -44,6 +46,10 @@ final class Completer {
     Word word = Word.before(code, cursor);
     if (word.text().startsWith("\\")) {
       return new Completion(word.start(), word.end(), letters(word.text().substring(1)));
+    }
+    Optional<Completion> law = LawWords.complete(code, cursor);
+    if (law.isPresent()) {
+      return law.get();
     }
     String before = code.substring(0, word.start());
     return new Completion(word.start(), word.end(), items(word.text(), before));
@@ -105,6 +111,9 @@ final class Completer {
   }
 
   private static Completion.Item item(Entry entry) {
+    if (entry.statement() instanceof Open) {
+      return new Completion.Item(entry.name(), "blank");
+    }
     if (entry.statement() instanceof Statement.Relation) {
       return new Completion.Item(entry.name(), "relation");
     }

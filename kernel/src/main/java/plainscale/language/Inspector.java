@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plainscale.laws.Constant;
+import plainscale.laws.Law;
+import plainscale.laws.Laws;
 import plainscale.notation.Functions;
 import plainscale.notation.Greek;
+import plainscale.notation.Open;
 import plainscale.notation.Printer;
 import plainscale.notation.Statement;
 import plainscale.quantity.ElementaryFunction;
@@ -41,17 +44,39 @@ final class Inspector {
   }
 
   Optional<MimeBundle> inspect(String code, int cursor) {
-    String word = Word.around(code, cursor).text();
+    Word around = Word.around(code, cursor);
+    String word = around.text().isEmpty() && isBlank(code, cursor) ? Open.SIGN : around.text();
     if (word.isEmpty()) {
       return Optional.empty();
     }
     List<String> paragraphs = new ArrayList<>();
+    LawWords.symbol(code, around).ifPresent(paragraphs::add);
     name(Greek.normal(word)).ifPresent(paragraphs::add);
     Functions.find(word).map(Inspector::function).ifPresent(paragraphs::add);
     Optional.ofNullable(WORDS.get(word)).map(Inspector::keyword).ifPresent(paragraphs::add);
     GuardWords.inspected(word).ifPresent(paragraphs::add);
     UnitTable.standard().find(word).map(Inspector::unit).ifPresent(paragraphs::add);
+    law(code, around, paragraphs.isEmpty()).map(LawWords::paragraph).ifPresent(paragraphs::add);
     return paragraphs.isEmpty() ? Optional.empty() : Optional.of(bundle(paragraphs));
+  }
+
+  /** Whether the cursor stands right before or behind a blank. */
+  private static boolean isBlank(String code, int cursor) {
+    return code.startsWith(Open.SIGN, cursor) || code.startsWith(Open.SIGN, cursor - 1);
+  }
+
+  /** The law behind a relation of the sheet, or the one that is meant where laws stand. */
+  private Optional<Law> law(String code, Word word, boolean alone) {
+    Optional<Law> behind =
+        sheet
+            .entry(Greek.normal(word.text()))
+            .flatMap(Entry::origin)
+            .flatMap(origin -> Laws.find(origin.law()));
+    return behind.or(
+        () ->
+            Optional.of(word.text())
+                .filter(name -> alone || LawWords.isUsed(code, word))
+                .flatMap(Laws::find));
   }
 
   private static MimeBundle bundle(List<String> paragraphs) {
@@ -70,8 +95,14 @@ final class Inspector {
   }
 
   private String entry(Entry entry) {
+    if (entry.statement() instanceof Open) {
+      String words = entry.description().isEmpty() ? "" : "\n" + entry.description();
+      return entry.name() + ": still blank" + words + "\nin this sheet: " + line(entry);
+    }
     if (entry.statement() instanceof Statement.Relation relation) {
+      String used = relation.origin().map(law -> "\n" + equation(relation)).orElse("");
       return line(entry)
+          + used
           + "\nrelation in this sheet; solve it: solve "
           + relation.name()
           + " for …";
@@ -81,6 +112,10 @@ final class Inspector {
     String description = entry.description().isEmpty() ? "" : "\n" + entry.description();
     String kind = entry.formula().isPresent() ? "\ndefined" : "\ngiven";
     return entry.name() + formula + value + description + kind + " in this sheet: " + line(entry);
+  }
+
+  private static String equation(Statement.Relation relation) {
+    return Printer.print(relation.left()) + " = " + Printer.print(relation.right());
   }
 
   /** A value whose unit has a broken power cannot be shown. */

@@ -76,6 +76,93 @@ class MainTest {
     assertTrue(out.toString().contains("no mistakes"), out.toString());
   }
 
+  @Test
+  void blanksAreNoMistakesAndAreCounted() throws IOException {
+    Path lesson = file("small.ipynb", NOTEBOOK.formatted("given m = ? ± ? g\\nw = m g_n"));
+    assertEquals(0, run("run", lesson.toString()));
+    assertTrue(out.toString().contains("w waits for m, which is still blank."), out.toString());
+    assertEquals(0, run("handout", lesson.toString(), "--out", folder.toString()));
+    assertTrue(out.toString().contains("no mistakes, 2 blanks to fill in"), out.toString());
+  }
+
+  @Test
+  void theStudentsEditionCanBeANotebookThatComputesWhatIsPutIn() throws IOException {
+    Path lesson = file("small.ipynb", NOTEBOOK.formatted("given m = 2.70(5) g\\nw = m g_n"));
+    Path target = folder.resolve("students");
+    String[] command = {
+      "handout", lesson.toString(), "--edition", "student", "--notebook", "--out", target.toString()
+    };
+    assertEquals(0, run(command));
+    Path notebook = target.resolve("small-student.ipynb");
+    assertEquals(List.of(notebook), files(target));
+    String text = Files.readString(notebook);
+    assertTrue(text.contains("given m = ? ± ? g"), text);
+    assertFalse(text.contains("2.70"), text);
+    assertEquals(0, run("run", notebook.toString()));
+    Files.writeString(notebook, text.replace("? ± ?", "5.0 ± 0.1"));
+    assertEquals(0, run("run", notebook.toString()));
+    assertTrue(out.toString().contains("w = m g_n = (0.0490 ± 0.0010) N"), out.toString());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"worked", "teacher", "projector"})
+  void noOtherEditionIsANotebook(String edition) {
+    assertEquals(2, run("handout", "--notebook", "--edition", edition));
+    assertTrue(err.toString().contains("Try: --edition student --notebook"), err.toString());
+  }
+
+  @Test
+  void handoutWritesTheEditionsThatAreAskedFor() throws IOException {
+    Path lesson = file("small.ipynb", NOTEBOOK.formatted("given m = 2.70 g\\nw = m g_n"));
+    Path target = folder.resolve("out");
+    String place = target.toString();
+    String name = lesson.toString();
+    assertEquals(0, run("handout", name, "--out", place, "--edition", "student"));
+    assertEquals(List.of("small-student.html"), names(target));
+    String student = Files.readString(target.resolve("small-student.html"));
+    assertFalse(student.contains("0.0265"), student);
+    assertEquals(
+        0, run("handout", name, "--out", place, "--edition", "teacher", "--edition", "worked"));
+    assertEquals(List.of("small-student.html", "small-teacher.html", "small.html"), names(target));
+    assertEquals(0, run("handout", name, "--out", place, "--edition", "all"));
+    assertEquals(4, names(target).size());
+  }
+
+  private List<String> names(Path in) throws IOException {
+    return files(in).stream().map(file -> String.valueOf(file.getFileName())).sorted().toList();
+  }
+
+  @Test
+  void handoutFadesAsManyStepsAsAreAskedFor() throws IOException {
+    String cell =
+        "given m = 2.70 g\\ngiven d = 14.0 cm\\nrelation r: m g_n = k_e q^2/d^2\\nsolve r for q";
+    Path lesson = file("small.ipynb", NOTEBOOK.formatted(cell));
+    String place = folder.resolve("out").toString();
+    for (String faded : List.of("0", "1", "all")) {
+      String[] command = {
+        "handout", lesson.toString(), "--out", place, "--edition", "student", "--faded", faded
+      };
+      assertEquals(0, run(command), err::toString);
+      String page = Files.readString(folder.resolve("out/small-student.html"));
+      int asked = page.split("Which principle", -1).length - 1;
+      assertEquals(faded.equals("all") ? 2 : Integer.parseInt(faded), asked);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--edition | pupil | There is no edition “pupil”. Try: worked, teacher, student, projector or all.",
+        "--faded   | some  | “some” is no number of steps. Try: 0, 1, 2, … or all."
+      })
+  void anEditionThatThereIsNotIsOneSentence(String option, String word, String sentence)
+      throws IOException {
+    Path lesson = file("small.ipynb", NOTEBOOK.formatted("1 + 1"));
+    assertEquals(2, run("handout", lesson.toString(), option, word));
+    assertEquals(sentence, err.toString().lines().findFirst().orElse(""));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -107,7 +194,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"run", "handout", "install", "lab", "kernel"})
+  @ValueSource(strings = {"run", "handout", "check", "convert", "install", "lab", "kernel"})
   void helpOfEveryCommandShowsAnExample(String command) {
     assertEquals(0, run(command, "--help"));
     assertTrue(out.toString().contains("java -jar plainscale.jar " + command), out.toString());

@@ -59,6 +59,20 @@ class NotationLanguageTest {
   }
 
   @Test
+  void aBlankIsNoMistakeAndWhatHangsOnItIsUpdatedWhenItIsFilledIn() {
+    assertInstanceOf(Outcome.Ok.class, run("a", "given m = ? kg"));
+    assertInstanceOf(Outcome.Ok.class, run("b", "w = 2*m"));
+    assertEquals("m is still blank: put your value in place of the ? (in kg).", shown("a"));
+    assertEquals("w waits for m, which is still blank.", shown("b"));
+    run("a", "given m = 3.00 kg");
+    assertEquals(List.of("plainscale-b"), outputs.updated);
+    assertEquals("w = 2*m = 6.00 kg", shown("b"));
+    run("a", "given m = ? kg");
+    assertEquals("w waits for m, which is still blank.", shown("b"));
+    assertInstanceOf(Outcome.Ok.class, language.evaluate("m in kg", outputs));
+  }
+
+  @Test
   void aMistakeIsOneFailureWithSentencePlaceAndRepairAndTheRestIsShown() {
     Outcome outcome = run("a", "given m = 2.70 g\nx = m + n");
     Outcome.Failed failed = assertInstanceOf(Outcome.Failed.class, outcome);
@@ -113,11 +127,13 @@ class NotationLanguageTest {
     "'caution la', lasers",
     "'caution lasers, lat', latex",
     "'expect q ', between",
-    "'expect q abo', about",
-    "'expect q below 3 nC wi', within",
+    "'expect q abou', about",
+    "'expect q below 3 nC withi', within",
     "'w = N_', N_A",
     "'w = sq', sqrt",
     "'given x = 3 m', m",
+    "'given x = ? k', kg",
+    "'given x = ? ± ? cm', cm",
     "'show w in m', m",
     "'x = 3 [k', kg",
   })
@@ -125,6 +141,46 @@ class NotationLanguageTest {
     Completion completion = language.complete(code, code.length());
     String found = completion.items().isEmpty() ? "" : completion.items().get(0).text();
     assertEquals(first, found);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "use pen | 4 | pendulum",
+        "use \"how long does it sw | 4 | pendulum",
+        "use force between ch | 4 | coulomb",
+        "x = 1 [m]\\n use lens | 15 | thin_lens",
+        "use pendulum~ | 13 | with",
+        "use coulomb with~ | 17 | F = ",
+        "use coulomb as push with F = F_e,~ | 34 | q_1 = ",
+        "use coulomb with F = 1, q1 = 2,~ | 32 | q_2 = ",
+        "use coulomb with q_ | 17 | q_1 = ",
+        "use lens_power with P = q_x, f = f | 33 | figure",
+      })
+  void completionKnowsLawsByNameByWordsAndTheirSymbols(String cell, int start, String first) {
+    String code = cell.replace("\\n", "\n").replace('~', ' ');
+    Completion completion = language.complete(code, code.length());
+    assertEquals(first.strip(), completion.items().get(0).text().strip());
+    assertEquals(start, completion.start());
+    assertEquals(code.length(), completion.end());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "use pendulum, 6, 'T = 2*π sqrt(l/g_n)'",
+    "use pendulum, 6, 'l: length, from the pivot'",
+    "use pendulum, 6, 'Holds for small swings'",
+    "use pendulum, 6, 'm58364'",
+    "use coulomb with q1 = q, 18, 'first charge, in C'",
+    "use ohm, 5, 'R_1: resistance, in Ω'",
+    "solve push for q, 8, 'F = k_e q^2/r^2'",
+    "solve push for q, 8, 'between charges'",
+  })
+  void inspectionOfALawSaysAllThatIsKnownOfIt(String code, int cursor, String part) {
+    run("a", "use coulomb as push with q_1 = q, q_2 = q \"force between charges\"");
+    String text = language.inspect(code, cursor, 0).map(ShownOutputs::text).orElse("nothing");
+    assertTrue(text.contains(part), text);
   }
 
   @Test
@@ -140,6 +196,28 @@ class NotationLanguageTest {
     List<Completion.Item> items = language.complete("x = ma", 6).items();
     assertEquals(new Completion.Item("mass_1", "given"), items.get(0));
     assertEquals(new Completion.Item("mass_2", "definition"), items.get(1));
+  }
+
+  @Test
+  void completionTellsABlankNameFromOthers() {
+    run("a", "given mass_1 = ? g");
+    List<Completion.Item> items = language.complete("x = ma", 6).items();
+    assertEquals(new Completion.Item("mass_1", "blank"), items.get(0));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "given m = ? g, 10, 'still to be filled in'",
+    "given m = ? g, 11, 'still to be filled in'",
+    "m_1, 1, 'm_1: still blank'",
+    "m_1, 1, 'mass of a ball'",
+    "m_1, 1, 'given m_1 = ? g'",
+    "F, 1, 'no value yet'",
+  })
+  void inspectionSaysWhatIsStillBlank(String code, int cursor, String part) {
+    run("a", "given m_1 = ? g \"mass of a ball\"\nF = m_1 g_n");
+    String text = language.inspect(code, cursor, 0).map(ShownOutputs::text).orElse("nothing");
+    assertTrue(text.contains(part), text);
   }
 
   @ParameterizedTest
@@ -182,7 +260,17 @@ class NotationLanguageTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"1 + 1", "given m = 3 g", "", "say \"a (\"", "x = 3 # and (", "x = 1\ny = 2"})
+      strings = {
+        "1 + 1",
+        "given m = 3 g",
+        "given m = ? g",
+        "F = ?",
+        "relation r: ?",
+        "",
+        "say \"a (\"",
+        "x = 3 # and (",
+        "x = 1\ny = 2"
+      })
   void aWholeCellIsComplete(String code) {
     assertEquals(Completeness.Status.COMPLETE, language.completeness(code).status());
   }

@@ -73,4 +73,13 @@ class DirectionTest {
         .callMethod(Thread.class, "interrupt")
         .check(CLASSES);
   }
+
+  @Test
+  void whoServesCellsKnowsNoFilesOfLessons() {
+    noClasses()
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("plainscale.document..", "plainscale.lessons..")
+        .check(CLASSES);
+  }
 }

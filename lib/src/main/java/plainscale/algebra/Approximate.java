@@ -73,9 +73,11 @@ record Approximate(double value, double error) {
     if (!function.defined(value)) {
       return new Approximate(Double.NaN, 0);
     }
+    double result = function.value(value);
+    boolean lost = function == ElementaryFunction.EXP && result == 0; // below the smallest double
     double slope = function.derivative(value);
     double inherited = error == 0 ? 0 : Math.abs(slope) * error;
-    return with(function.value(value), inherited);
+    return lost ? new Approximate(Double.NaN, 0) : with(result, inherited);
   }
 
   /** The value of an expression for these values of its names, in coherent SI units. */

@@ -42,7 +42,10 @@ public final class UnknownKinds {
     this.numbers = numbers;
   }
 
-  /** What was found: the kinds, and the first equation whose units cannot agree, counted from 0. */
+  /**
+   * What was found: the kinds of those unknowns that have no choice, and the first equation whose
+   * units cannot agree, counted from 0.
+   */
   public record Found(Map<String, Kind> kinds, Optional<Integer> disagreement) {}
 
   /** Exponents of base units, and of the unknowns' own kinds. */
@@ -82,19 +85,30 @@ public final class UnknownKinds {
 
   private Found solved() {
     List<String> names = List.copyOf(unknowns);
-    RealMatrix solution = new Array2DRowRealMatrix(Math.max(1, names.size()), Exponents.BASES);
-    if (!names.isEmpty()) {
-      SingularValueDecomposition svd = new SingularValueDecomposition(coefficients(names));
-      solution = svd.getSolver().solve(constants());
-      if (svd.getRank() < names.size()) {
-        return new Found(Map.of(), disagreement(names, solution));
-      }
+    if (names.isEmpty()) {
+      return new Found(Map.of(), disagreement(names, new Array2DRowRealMatrix(1, Exponents.BASES)));
     }
+    SingularValueDecomposition svd = new SingularValueDecomposition(coefficients(names));
+    RealMatrix solution = svd.getSolver().solve(constants());
     Map<String, Kind> kinds = new LinkedHashMap<>();
     for (int i = 0; i < names.size(); i++) {
-      kinds.put(names.get(i), Exponents.kind(fractions(solution.getRow(i))));
+      if (isSettled(svd, i)) {
+        kinds.put(names.get(i), Exponents.kind(fractions(solution.getRow(i))));
+      }
     }
     return new Found(kinds, disagreement(names, solution));
+  }
+
+  /**
+   * Whether the conditions leave an unknown no choice, though they may leave others one: its axis
+   * then lies in the space that their rows span.
+   */
+  private static boolean isSettled(SingularValueDecomposition svd, int unknown) {
+    double within = 0;
+    for (int j = 0; j < svd.getRank(); j++) {
+      within += Math.pow(svd.getV().getEntry(unknown, j), 2);
+    }
+    return Math.abs(within - 1) < HOLDS;
   }
 
   private RealMatrix coefficients(List<String> names) {

@@ -31,6 +31,11 @@ final class Formula extends CustomNode {
     this.display = display;
   }
 
+  /** What stands between the dollars. */
+  String tex() {
+    return tex;
+  }
+
   private String source() {
     String dollars = display ? "$$" : "$";
     return dollars + tex + dollars;

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.MalformedInputException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -12,7 +14,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A lesson: what it says of itself, and cells, read from a notebook (nbformat 4).
+ * A lesson: what it says of itself, and cells, read from a notebook (nbformat 4) or a text.
  *
  * <pre>{@code
  * Lesson lesson = Lesson.read(Path.of("lesson.ipynb"));
@@ -30,6 +32,7 @@ public record Lesson(
     List<LessonCell> cells,
     List<String> remarks,
     @Nullable Path home) {
+  private static final long LARGEST = 1L << 26; // bytes of a text
 
   /** Keeps its own copies of the lists. */
   public Lesson {
@@ -53,7 +56,9 @@ public record Lesson(
   }
 
   /**
-   * Reads a notebook file; its outputs are not read, since they are computed anew.
+   * Reads a lesson from a notebook, whose outputs are passed over since they are computed anew, or
+   * from a text. The ending of the name tells which ({@code .ipynb}, {@code .md}), else the
+   * beginning of the file.
    *
    * @throws LessonException with a sentence that names the file
    */
@@ -62,24 +67,66 @@ public record Lesson(
     if (Files.isDirectory(file)) {
       throw new LessonException(shown + " is a folder; a lesson is a file.");
     }
-    try (var reader = Files.newBufferedReader(file)) {
-      return NotebookReader.read(shown, reader).in(file.toAbsolutePath().getParent());
+    try {
+      return read(file, shown).in(file.toAbsolutePath().getParent());
     } catch (NoSuchFileException e) {
       throw new LessonException("There is no file " + file + ".");
     } catch (MalformedInputException e) {
-      throw new LessonException(shown + " is not a text in UTF-8, so it is not a notebook.");
+      throw new LessonException(
+          shown + " is not a text in UTF-8, so it is no lesson; save it as UTF-8.");
+    } catch (AccessDeniedException e) {
+      throw new LessonException(shown + " may not be read; look who may read it.");
+    } catch (FileSystemException e) {
+      String reason = e.getReason() == null ? "" : " (" + e.getReason() + ")";
+      throw new LessonException(shown + " cannot be read" + reason + ".");
     } catch (IOException e) {
       throw new LessonException(shown + " cannot be read: " + e.getMessage() + ".");
     }
   }
 
-  /** Reads the text of a notebook; {@code file} is its name in messages. */
-  public static Lesson parse(String file, String json) throws LessonException {
+  private static Lesson read(Path file, String shown) throws LessonException, IOException {
+    if (LessonForm.ofName(shown).equals(Optional.of(LessonForm.NOTEBOOK))) {
+      try (var reader = Files.newBufferedReader(file)) {
+        return NotebookReader.read(shown, reader);
+      }
+    }
+    if (Files.size(file) > LARGEST) {
+      throw new LessonException(shown + " has more than 64 megabytes; a lesson has less.");
+    }
+    return parse(shown, Files.readString(file));
+  }
+
+  /** Reads a lesson from text in either form; {@code file} is its name in messages. */
+  public static Lesson parse(String file, String text) throws LessonException {
+    Optional<LessonForm> form = LessonForm.ofName(file).or(() -> LessonForm.ofBeginning(text));
+    if (form.isEmpty()) {
+      throw new LessonException(
+          file
+              + " is neither a notebook nor the text of a lesson, which begins with a line --- and a line plainscale: 1.");
+    }
+    if (form.get() == LessonForm.TEXT) {
+      return TextReader.read(file, text);
+    }
     try {
-      return NotebookReader.read(file, new StringReader(json));
+      return NotebookReader.read(file, new StringReader(text));
     } catch (IOException e) {
       throw new LessonException(file + " cannot be read: " + e.getMessage() + ".");
     }
+  }
+
+  /** The lesson as a notebook (nbformat 4.5) without outputs. */
+  public String notebook() {
+    return NotebookWriter.write(this);
+  }
+
+  /**
+   * The lesson as a text: a head, then CommonMark with fenced cells. Equal lessons give equal
+   * texts.
+   *
+   * @throws LessonException if it holds half of a character, or is written in a newer format
+   */
+  public String text() throws LessonException {
+    return TextWriter.write(this);
   }
 
   /** What it says of itself under our key. */

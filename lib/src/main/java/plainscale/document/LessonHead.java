@@ -58,7 +58,7 @@ public record LessonHead(
   }
 
   static OptionalInt whole(JsonNode node) {
-    return node.canConvertToInt() && node.isIntegralNumber()
+    return node.canConvertToInt() && node.canConvertToExactIntegral()
         ? OptionalInt.of(node.intValue())
         : OptionalInt.empty();
   }

@@ -6,15 +6,20 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.TreeMap;
 
-/** JSON as notebooks have it: one space of indent, keys in the order of their letters. */
+/**
+ * JSON as notebooks have it: one space of indent, keys in the order of their letters, numbers with
+ * the figures that were written.
+ */
 final class LessonJson {
   private static final int LONGEST_TEXT = 1 << 30; // outputs, which are passed over
 
@@ -22,8 +27,13 @@ final class LessonJson {
       JsonMapper.builder(
               JsonFactory.builder()
                   .streamReadConstraints(
-                      StreamReadConstraints.builder().maxStringLength(LONGEST_TEXT).build())
+                      StreamReadConstraints.builder()
+                          .maxStringLength(LONGEST_TEXT)
+                          .maxNameLength(LONGEST_TEXT)
+                          .build())
                   .build())
+          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+          .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
           .build();
 
   private static final ObjectWriter WRITER = MAPPER.writer(printer());
@@ -43,6 +53,11 @@ final class LessonJson {
     } catch (IOException e) {
       throw new IllegalStateException(e); // a tree can be written
     }
+  }
+
+  /** The same in one line. */
+  static String line(JsonNode tree) {
+    return sorted(tree).toString();
   }
 
   private static JsonNode sorted(JsonNode tree) {

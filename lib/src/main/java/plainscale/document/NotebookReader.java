@@ -40,7 +40,7 @@ final class NotebookReader {
   private Lesson read(Reader json) throws LessonException, IOException {
     scan(json);
     checkFormat();
-    checkLanguage();
+    checkLanguage(file, metadata);
     List<LessonCell> lesson = new ArrayList<>();
     Set<String> ids = new HashSet<>();
     for (JsonNode cell : cells) {
@@ -119,14 +119,30 @@ final class NotebookReader {
     }
   }
 
-  private void checkLanguage() throws LessonException {
-    String language = metadata.path("kernelspec").path("language").asText("");
-    String name =
-        language.isEmpty() ? metadata.path("language_info").path("name").asText("") : language;
+  /** The metadata of a notebook may say that its cells are in another language. */
+  static void checkLanguage(String file, JsonNode metadata) throws LessonException {
+    String name = language(metadata);
     if (!name.isEmpty() && !name.equals(LessonHead.KEY)) {
       throw new LessonException(
           file + " is written in " + name + ", not in Plainscale's notation.");
     }
+  }
+
+  private static String language(JsonNode metadata) {
+    String language = metadata.path("kernelspec").path("language").asText("");
+    return language.isEmpty() ? metadata.path("language_info").path("name").asText("") : language;
+  }
+
+  /** Whether a notebook says so; one that is none says nothing. */
+  static boolean isOfOtherLanguage(Reader json) throws IOException {
+    NotebookReader notebook = new NotebookReader("");
+    try {
+      notebook.scan(json);
+    } catch (LessonException e) {
+      return false;
+    }
+    String name = language(notebook.metadata);
+    return !name.isEmpty() && !name.equals(LessonHead.KEY);
   }
 
   /** Its own id if that is an id and no other cell has it, else another. */

@@ -1,11 +1,13 @@
 package plainscale.document;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.commonmark.Extension;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Code;
+import org.commonmark.node.Heading;
 import org.commonmark.node.Image;
 import org.commonmark.node.Node;
 import org.commonmark.node.Text;
@@ -14,12 +16,13 @@ import org.commonmark.renderer.html.DefaultUrlSanitizer;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.commonmark.renderer.html.UrlSanitizer;
 import org.commonmark.renderer.text.TextContentRenderer;
+import plainscale.text.Printable;
 
 /**
  * The prose of a lesson (CommonMark with tables). A handout needs no network: attached pictures are
  * put in, others become their alternative text; raw HTML is shown as text.
  */
-final class Prose {
+public final class Prose {
   private static final List<Extension> EXTENSIONS = List.of(TablesExtension.create());
   private static final Parser PARSER =
       Parser.builder()
@@ -30,6 +33,7 @@ final class Prose {
       HtmlRenderer.builder()
           .extensions(EXTENSIONS)
           .nodeRendererFactory(new Formula.ToHtml())
+          .nodeRendererFactory(new WritingLines.ToHtml())
           .escapeHtml(true)
           .sanitizeUrls(true)
           .urlSanitizer(new Addresses())
@@ -42,10 +46,42 @@ final class Prose {
 
   private Prose() {}
 
-  static String html(LessonCell.Prose cell) {
+  /** The prose of a cell as HTML. */
+  public static String html(LessonCell.Prose cell) {
+    return rendered(parsed(cell));
+  }
+
+  /** The same with so many lines to write on below each question of a numbered list. */
+  public static String html(LessonCell.Prose cell, int lines) {
+    Node document = parsed(cell);
+    WritingLines.add(document, lines);
+    return rendered(document);
+  }
+
+  /** The headings of a cell in words, in order. */
+  public static List<String> headings(LessonCell.Prose cell) {
+    List<String> headings = new ArrayList<>();
+    for (Node node = parsed(cell).getFirstChild(); node != null; node = node.getNext()) {
+      if (node instanceof Heading) {
+        headings.add(words(node));
+      }
+    }
+    return headings;
+  }
+
+  static Node parsed(LessonCell.Prose cell) {
     Node document = PARSER.parse(cell.source());
     document.accept(new OwnPictures(Attachments.uris(cell.attachments())));
-    return HTML.render(document);
+    return document;
+  }
+
+  static String rendered(Node document) {
+    return Printable.of(HTML.render(document));
+  }
+
+  /** The words of a node on one line. */
+  static String words(Node node) {
+    return TEXT.render(node).strip().replaceAll("\\s+", " ");
   }
 
   static String text(LessonCell.Prose cell) {

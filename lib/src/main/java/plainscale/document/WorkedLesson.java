@@ -21,7 +21,16 @@ public record WorkedLesson(Lesson lesson, List<WorkedCell> cells) {
    * number of cells that are done.
    */
   public static WorkedLesson run(Lesson lesson, IntConsumer progress) {
-    Sheet sheet = lesson.folder().map(DataFolder::new).map(Sheet::new).orElseGet(Sheet::new);
+    return run(lesson, sheet(lesson), progress);
+  }
+
+  /** An empty sheet that reads data from the folder of the lesson if it has one. */
+  public static Sheet sheet(Lesson lesson) {
+    return lesson.folder().map(DataFolder::new).map(Sheet::new).orElseGet(Sheet::new);
+  }
+
+  /** Runs a lesson in that sheet, which knows afterwards what the cells say. */
+  public static WorkedLesson run(Lesson lesson, Sheet sheet, IntConsumer progress) {
     List<WorkedCell> cells = new ArrayList<>();
     for (LessonCell cell : lesson.cells()) {
       cells.add(new WorkedCell(cell, List.of()));
@@ -38,6 +47,15 @@ public record WorkedLesson(Lesson lesson, List<WorkedCell> cells) {
   /** What a later cell changes shows in the earlier ones too, as it does in a notebook. */
   private static void show(List<WorkedCell> cells, String id, List<Result> results) {
     cells.replaceAll(c -> c.cell().id().equals(id) ? new WorkedCell(c.cell(), results) : c);
+  }
+
+  /** How many blanks the cells left to be filled in. */
+  public int blanks() {
+    return cells.stream()
+        .flatMap(cell -> cell.results().stream())
+        .filter(Result.Unfinished.class::isInstance)
+        .mapToInt(result -> ((Result.Unfinished) result).blanks())
+        .sum();
   }
 
   /** The hazards whose cautions its values set off, each once, in the order of its cells. */

@@ -61,14 +61,14 @@ final class DataParser {
 
   /** {@code statistics d against 14.2 cm}. */
   Statement statistics() {
-    Statement.Option column = tokens.name("statistics d");
+    Statement.Option column = tokens.nameOrBlank("statistics d");
     Expr reference = reference();
     return new DataStatement.Statistics(whole(), column, reference);
   }
 
   /** {@code histogram d against 14.2 cm "title"}. */
   Statement histogram() {
-    Statement.Option column = tokens.name("histogram d");
+    Statement.Option column = tokens.nameOrBlank("histogram d");
     Expr reference = reference();
     String title = title();
     return new DataStatement.Histogram(whole(), column, reference, title);
@@ -110,9 +110,9 @@ final class DataParser {
   }
 
   private DataStatement.Pair pair(String example) {
-    Statement.Option y = tokens.name(example);
+    Statement.Option y = tokens.nameOrBlank(example);
     against(example);
-    Statement.Option x = tokens.name(example);
+    Statement.Option x = tokens.nameOrBlank(example);
     return new DataStatement.Pair(y, x);
   }
 
@@ -179,7 +179,7 @@ final class DataParser {
     Expr y = new ExpressionParser(tokens, names, ENDS).sum();
     Format format = new FormatParser(tokens, units).format();
     against(PLOT);
-    Statement.Option x = tokens.name(PLOT);
+    Statement.Option x = tokens.nameOrBlank(PLOT);
     DataStatement.Range range = tokens.acceptWord("from") ? range() : null;
     DataStatement.Logs logs = DataStatement.Logs.NONE;
     DataStatement.Pair points = null;

@@ -18,7 +18,7 @@ import plainscale.units.UnitOfMeasure;
  * sign    := "-" sign | power
  * power   := operand [ "^" sign | raised ]
  * operand := primary { "[" unit "]" }
- * primary := number [ unit ] | name | function "(" sum ")" | "(" sum [ "in" unit ] ")"
+ * primary := number [ unit ] | "?" [ unit ] | name | function "(" sum ")" | "(" sum [ "in" unit ] ")"
  * }</pre>
  */
 final class ExpressionParser {
@@ -125,7 +125,7 @@ final class ExpressionParser {
     return switch (token.type()) {
       case NUMBER -> true;
       case NAME -> !endsFormula(token);
-      case SYMBOL -> token.is("(");
+      case SYMBOL -> token.is("(") || (token.is(Open.SIGN) && token.space());
       case RAISED, STRING, END -> false;
     };
   }
@@ -225,6 +225,9 @@ final class ExpressionParser {
     if (token.type() == Token.Type.NAME && !endsFormula(token)) {
       return name();
     }
+    if (token.is(Open.SIGN)) {
+      return blank();
+    }
     if (token.is("(")) {
       return bracket();
     }
@@ -254,6 +257,7 @@ final class ExpressionParser {
 
   private Expr number() {
     Token token = tokens.next();
+    tokens.part(Line.What.NUMBER, token.span());
     if (token.number().concise() != null) {
       String digits = token.text().replaceFirst("\\((.*)\\)", "*$1");
       throw tokens.fault(
@@ -265,6 +269,21 @@ final class ExpressionParser {
     boolean exact = token.number().whole() || unit.isEmpty();
     Span span = token.span().to(tokens.last());
     return new Expr.Literal(span, token.number().value(), unit.orElse(null), exact);
+  }
+
+  /** A unit may follow, as after a number; a quantity that follows is a factor. */
+  private Expr blank() {
+    tokens.acceptBlank(Open.Asked.EXPRESSION);
+    Span span = tokens.last();
+    Expr blank = new Expr.Name(span, Open.SIGN);
+    Token next = tokens.peek();
+    boolean unit = next.type() == Token.Type.NAME && !names.isQuantity(Greek.normal(next.text()));
+    return unit
+        ? units
+            .afterNumber(span)
+            .<Expr>map(u -> new Expr.InUnits(span.to(tokens.last()), blank, u))
+            .orElse(blank)
+        : blank;
   }
 
   private Expr name() {

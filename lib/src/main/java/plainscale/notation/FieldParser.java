@@ -12,7 +12,7 @@ import plainscale.text.Near;
  *
  * <pre>{@code
  * field     := "field" name ":" item { "," item } [ text ]
- * item      := ("charge" | "mass") sum "at" place
+ * item      := "?" | ("charge" | "mass") sum "at" place
  *            | "line" sum "from" place "to" place
  *            | ("sphere" | "shell") sum "radius" sum "at" place
  *            | ("ring" | "disc") sum "radius" sum "at" place [ "across" | "flat" ]
@@ -58,7 +58,9 @@ final class FieldParser {
           tokens.peek().span(),
           "field " + name.text() + ": " + FieldItem.Shape.CHARGE.example());
     }
+    Span first = tokens.peek().span();
     List<FieldItem> items = items();
+    tokens.part(Line.What.SOURCES, first);
     return new FieldStatement.Declared(whole(), name.text(), items, description());
   }
 
@@ -72,7 +74,9 @@ final class FieldParser {
             tokens.peek().span(),
             List.of("put several close ones together as one"));
       }
-      items.add(item());
+      if (!tokens.acceptBlank(Open.Asked.SOURCES)) {
+        items.add(item());
+      }
     } while (tokens.accept(","));
     return items;
   }

@@ -15,7 +15,7 @@ import plainscale.text.Near;
  * forces    := "on" body "mirrors" body [ "with" edition ]
  *            | "on" body [ "slope" sum ] ":" force { "," force } [ "with" edition ]
  * edition   := "missing" | "directions" | "dot"
- * force     := label sum direction [ "by" body ]
+ * force     := "?" | label sum direction [ "by" body ]
  * direction := "up" | "down" | "left" | "right" | "along" sum
  *            | "uphill" | "downhill" | "away" | "into"
  * }</pre>
@@ -42,7 +42,9 @@ final class ForcesParser {
     }
     Expr slope = slope();
     colon(body);
+    Span first = tokens.peek().span();
     List<Acting> acting = acting(body.text());
+    tokens.part(Line.What.FORCES, first);
     refuseWithoutSlope(slope, acting, body);
     ForcesEdition edition = edition();
     return new Statement.Forces(start.to(tokens.last()), body, null, slope, acting, edition);
@@ -143,10 +145,14 @@ final class ForcesParser {
   private List<Acting> acting(String body) {
     List<Acting> acting = new ArrayList<>();
     do {
-      acting.add(force(body));
+      if (!tokens.acceptBlank(Open.Asked.FORCES)) {
+        acting.add(force(body));
+      }
     } while (tokens.accept(","));
     refuseWithoutBy();
-    refuseSecondDirection(acting.get(acting.size() - 1));
+    if (!acting.isEmpty()) {
+      refuseSecondDirection(acting.get(acting.size() - 1));
+    }
     refuseWithoutComma("Between two forces stands a comma.");
     return List.copyOf(acting);
   }

@@ -19,7 +19,7 @@ public final class Keywords {
   /** Words that begin a statement. */
   public static final List<String> STATEMENTS =
       words(
-          "given show say relation solve what compare forces pairs field potential"
+          "given show say relation use solve what compare forces pairs field potential"
               + " map relief section release depends vary limit budget together contrast near"
               + " expand ruler squares dots figure"
               + " data statistics histogram fit plot"

@@ -25,7 +25,7 @@ final class LimitParser {
   }
 
   Statement.Limit limit(Span start) {
-    Statement.Option name = tokens.name(EXAMPLE);
+    Statement.Option name = tokens.nameOrBlank(EXAMPLE);
     if (!tokens.acceptWord("to")) {
       throw tokens.unexpected("“to” and the limit belong here, as in: " + EXAMPLE);
     }

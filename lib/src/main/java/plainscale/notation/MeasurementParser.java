@@ -55,16 +55,19 @@ final class MeasurementParser {
 
   private Measurement bare() {
     Token number = tokens.peek().is("-") ? tokens.peek(1) : tokens.peek();
-    BigDecimal value = signed();
-    BigDecimal concise = number.number().concise();
+    Span from = tokens.peek().span();
+    BigDecimal value = unnoted();
+    BigDecimal concise = number.type() == Token.Type.NUMBER ? number.number().concise() : null;
     if (concise != null) {
+      tokens.part(Line.What.CONCISE, from);
       return new Measurement(value, concise, unit(), false);
     }
+    tokens.part(Line.What.VALUE, from);
     if (tokens.peek().is(",")) {
       return readings(value);
     }
     if (plusMinus()) {
-      BigDecimal uncertainty = number().number().value();
+      BigDecimal uncertainty = uncertainty();
       refusePercent(value);
       return new Measurement(value, uncertainty, unit(), false);
     }
@@ -72,13 +75,34 @@ final class MeasurementParser {
     if (plusMinus()) {
       return new Measurement(value, uncertaintyAfterUnit(value, unit), unit, false);
     }
-    boolean count = number.number().whole() && unit.equals(UnitOfMeasure.ONE);
+    boolean whole = number.type() == Token.Type.NUMBER && number.number().whole();
+    boolean count = whole && unit.equals(UnitOfMeasure.ONE);
     return new Measurement(value, null, unit, count);
   }
 
   private BigDecimal signed() {
+    Span from = tokens.peek().span();
+    BigDecimal value = unnoted();
+    tokens.part(Line.What.VALUE, from);
+    return value;
+  }
+
+  private BigDecimal unnoted() {
     BigDecimal sign = tokens.accept("-") ? BigDecimal.ONE.negate() : BigDecimal.ONE;
-    return number().number().value().multiply(sign);
+    return amount(Open.Asked.VALUE).multiply(sign);
+  }
+
+  /** What follows ±. */
+  private BigDecimal uncertainty() {
+    Span from = tokens.peek().span();
+    BigDecimal uncertainty = amount(Open.Asked.UNCERTAINTY);
+    tokens.part(Line.What.UNCERTAINTY, from);
+    return uncertainty;
+  }
+
+  /** A number; for a blank another one stands in, which is never used. */
+  private BigDecimal amount(Open.Asked asked) {
+    return tokens.acceptBlank(asked) ? BigDecimal.ONE : number().number().value();
   }
 
   /** Two readings at least, since the first comma has been seen; their unit stands at the end. */
@@ -97,6 +121,9 @@ final class MeasurementParser {
   }
 
   private BigDecimal reading() {
+    if (tokens.acceptBlank(Open.Asked.READING)) {
+      return BigDecimal.ONE;
+    }
     Token next = tokens.peek().is("-") ? tokens.peek(1) : tokens.peek();
     if (next.type() != Token.Type.NUMBER || next.number().concise() != null) {
       throw tokens.fault(
@@ -116,7 +143,7 @@ final class MeasurementParser {
           tokens.peek().span(),
           "(2.70 ± 0.05) g");
     }
-    BigDecimal uncertainty = number().number().value();
+    BigDecimal uncertainty = uncertainty();
     if (!tokens.accept(")")) {
       throw tokens.unexpected("a closing bracket belongs here");
     }
@@ -124,8 +151,8 @@ final class MeasurementParser {
   }
 
   private BigDecimal uncertaintyAfterUnit(BigDecimal value, UnitOfMeasure unit) {
-    Token number = number();
-    BigDecimal amount = number.number().value();
+    Span number = tokens.peek().span();
+    BigDecimal amount = uncertainty();
     Span from = tokens.peek().span();
     UnitOfMeasure other = unit();
     if (other.text().equals("%") && !unit.text().equals("%")) {
@@ -136,7 +163,7 @@ final class MeasurementParser {
           Problem.Kind.UNIT,
           "Value and uncertainty are written in units of the same kind.",
           from,
-          List.of("… ± " + number.text() + " " + unit.text()));
+          List.of("… ± " + tokens.text(number) + " " + unit.text()));
     }
     return other.equals(unit)
         ? amount

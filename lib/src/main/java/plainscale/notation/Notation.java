@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Reads a cell. One line is one statement; a line that begins with white space goes on with the
@@ -60,22 +61,38 @@ public final class Notation {
   /** The same where the cell also defines names that do not stand in it, such as a file's. */
   public static List<Statement> read(String source, Names names, Set<String> more) {
     refuseTooLong(source);
-    Names known = withOwn(source, names, more);
-    List<Statement> statements = new ArrayList<>();
-    for (Span line : lines(source)) {
-      try {
-        StatementParser parser = new StatementParser(source, line, known);
-        if (!parser.isEmpty()) {
-          statements.add(parser.statement());
-        }
-      } catch (ProblemException e) {
-        e.problems().forEach(problem -> statements.add(unreadable(source, line, problem)));
-      }
-    }
-    return statements;
+    return readLines(source, withOwn(source, names, more)).stream()
+        .flatMap(line -> Stream.ofNullable(line.read()))
+        .toList();
   }
 
-  private static Statement unreadable(String source, Span line, Problem problem) {
+  /**
+   * The lines of a cell, empty ones too, with the places of their parts.
+   *
+   * @throws ProblemException if the cell as a whole is beyond the limits
+   */
+  public static List<Line> lines(String source, Names names) {
+    refuseTooLong(source);
+    return readLines(source, withOwn(source, names, Set.of()));
+  }
+
+  private static List<Line> readLines(String source, Names known) {
+    List<Line> lines = new ArrayList<>();
+    for (Span range : ranges(source)) {
+      try {
+        lines.add(new StatementParser(source, range, known).line(range));
+      } catch (ProblemException e) {
+        e.problems().forEach(problem -> lines.add(unreadable(source, range, problem)));
+      }
+    }
+    return lines;
+  }
+
+  private static Line unreadable(String source, Span line, Problem problem) {
+    return new Line(line, unread(source, line, problem), List.of(), List.of(), line.end());
+  }
+
+  private static Statement unread(String source, Span line, Problem problem) {
     Matcher matcher = NAMED.matcher(source.substring(line.start(), line.end()));
     String defines = matcher.lookingAt() ? Greek.normal(matcher.group(1)) : "";
     return new Statement.Unreadable(line, defines, problem);
@@ -116,7 +133,7 @@ public final class Notation {
   }
 
   /** The ranges of the statements: a line and the indented lines that follow it. */
-  private static List<Span> lines(String source) {
+  private static List<Span> ranges(String source) {
     List<Span> lines = new ArrayList<>();
     int start = 0;
     while (start <= source.length()) {

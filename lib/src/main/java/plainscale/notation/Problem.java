@@ -14,7 +14,9 @@ public record Problem(Kind kind, String sentence, String source, Span span, List
     NAME("NameProblem"),
     UNIT("UnitProblem"),
     VALUE("ValueProblem"),
-    LIMIT("LimitProblem");
+    LIMIT("LimitProblem"),
+    /** Nothing is wrong: a blank is still to be filled in. */
+    BLANK("Blank");
 
     private final String title;
 

@@ -18,6 +18,11 @@ public final class ProblemException extends RuntimeException {
     this(List.of(problem));
   }
 
+  /** Whether nothing is wrong, and what is asked for only waits for a blank. */
+  public boolean isBlank() {
+    return problems.get(0).kind() == Problem.Kind.BLANK;
+  }
+
   /** The problems; at least one. */
   public List<Problem> problems() {
     return problems;

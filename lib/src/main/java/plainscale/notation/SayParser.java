@@ -14,11 +14,14 @@ final class SayParser {
 
   private static final BigDecimal TOO_MANY = BigDecimal.valueOf(1_000_000);
 
+  private final Tokens statement;
   private final String source;
   private final Names names;
 
-  SayParser(String source, Names names) {
-    this.source = source;
+  /** The tokens are those of the statement, whose text is read. */
+  SayParser(Tokens statement, Names names) {
+    this.statement = statement;
+    this.source = statement.source();
     this.names = names;
   }
 
@@ -69,7 +72,7 @@ final class SayParser {
   }
 
   private Part live(Span inside) {
-    Tokens tokens = new Tokens(source, inside.start(), inside.end());
+    Tokens tokens = statement.within(inside);
     Token first = tokens.peek();
     if (first.isWord("figure") && tokens.peek(1).type() == Token.Type.NAME) {
       return figure(tokens);
@@ -85,7 +88,7 @@ final class SayParser {
     if (word && !names.isQuantity(first.text()) && tokens.peek(1).type() != Token.Type.END) {
       throw otherEquation(tokens, inside);
     }
-    return new StatementParser(source, inside, names).valuePart();
+    return new StatementParser(tokens, names).valuePart();
   }
 
   private static Part figure(Tokens tokens) {

@@ -25,18 +25,23 @@ final class Scanner {
   private final String source;
   private final int to;
   private final NumberScanner numbers;
+  private final List<Span> comments;
   private int at;
 
-  private Scanner(String source, int from, int to) {
+  private Scanner(String source, int from, int to, List<Span> comments) {
     this.source = source;
     this.at = from;
     this.to = to;
     this.numbers = new NumberScanner(source);
+    this.comments = comments;
   }
 
-  /** The tokens from {@code from} to before {@code to}, with an END token last. */
-  static List<Token> scan(String source, int from, int to) {
-    return new Scanner(source, from, to).tokens();
+  /**
+   * The tokens from {@code from} to before {@code to}, with an END token last; the places of
+   * comments are added to {@code comments}.
+   */
+  static List<Token> scan(String source, int from, int to, List<Span> comments) {
+    return new Scanner(source, from, to, comments).tokens();
   }
 
   private List<Token> tokens() {
@@ -56,11 +61,16 @@ final class Scanner {
   private boolean skip() {
     int before = at;
     while (at < to && (isSpace(source.charAt(at)) || source.charAt(at) == '#')) {
-      int lineEnd = source.indexOf('\n', at);
-      boolean comment = source.charAt(at) == '#';
-      at = !comment ? at + 1 : lineEnd < 0 ? to : Math.min(lineEnd, to);
+      at = source.charAt(at) == '#' ? comment() : at + 1;
     }
     return at > before;
+  }
+
+  private int comment() {
+    int lineEnd = source.indexOf('\n', at);
+    int end = lineEnd < 0 ? to : Math.min(lineEnd, to);
+    comments.add(new Span(at, end));
+    return end;
   }
 
   private static boolean isSpace(char c) {

@@ -18,17 +18,15 @@ final class SolveParser {
   /** {@code solve a, b for q [format] [with "boxes" | "questions" | "answer"]}. */
   Statement.Solve solve(Span start) {
     List<Statement.Option> relations = new ArrayList<>();
+    Span first = tokens.peek().span();
     do {
-      Token token = tokens.peek();
-      if (token.type() != Token.Type.NAME || token.isWord("for")) {
-        throw tokens.unexpected("the name of a relation belongs here, as in: solve level for q");
-      }
-      relations.add(new Statement.Option(token.span(), Greek.normal(tokens.next().text())));
+      relations.add(relation());
     } while (tokens.accept(","));
+    tokens.part(Line.What.RELATIONS, first);
     if (!tokens.acceptWord("for")) {
       throw withoutFor();
     }
-    String unknown = StatementParser.newName(tokens, "solve level, upright for q");
+    String unknown = unknown();
     Format format = new FormatParser(tokens, units).format();
     Statement.Telling telling = Statement.Telling.STEPS;
     Statement.Option small = null;
@@ -46,6 +44,23 @@ final class SolveParser {
         tokens.peek().type() == Token.Type.STRING ? tokens.next().text().replace("\\\"", "\"") : "";
     return new Statement.Solve(
         start.to(tokens.last()), relations, unknown, format, telling, small, bounds, description);
+  }
+
+  private Statement.Option relation() {
+    if (tokens.acceptBlank(Open.Asked.RELATIONS)) {
+      return new Statement.Option(tokens.last(), Open.SIGN);
+    }
+    Token token = tokens.peek();
+    if (token.type() != Token.Type.NAME || token.isWord("for")) {
+      throw tokens.unexpected("the name of a relation belongs here, as in: solve level for q");
+    }
+    return new Statement.Option(token.span(), Greek.normal(tokens.next().text()));
+  }
+
+  private String unknown() {
+    return tokens.acceptBlank(Open.Asked.NAME)
+        ? Open.SIGN
+        : StatementParser.newName(tokens, "solve level, upright for q");
   }
 
   /** Two relations without a comma, or the unknown without its word. */

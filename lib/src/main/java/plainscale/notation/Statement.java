@@ -27,10 +27,12 @@ public sealed interface Statement
         Statement.Budget,
         Statement.Choice,
         Statement.Unreadable,
+        Open,
         Figure,
         FieldStatement,
         DataStatement,
-        GuardStatement {
+        GuardStatement,
+        LawStatement {
 
   /** Where it stands. */
   Span span();
@@ -151,8 +153,19 @@ public sealed interface Statement
   }
 
   /** {@code relation level: k_e q^2/d^2 = T sin(θ) "push = pull"}: an equation with a name. */
-  record Relation(Span span, String name, Expr left, Expr right, String description)
+  record Relation(
+      Span span, String name, Expr left, Expr right, String description, @Nullable Origin from)
       implements Statement {
+    /** A relation that was written out. */
+    public Relation(Span span, String name, Expr left, Expr right, String description) {
+      this(span, name, left, right, description, null);
+    }
+
+    /** The law that it comes from, if it was not written out. */
+    public Optional<Origin> origin() {
+      return Optional.ofNullable(from);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.relation(this);
@@ -451,7 +464,11 @@ public sealed interface Statement
 
     R data(DataStatement data);
 
+    R open(Open open);
+
     R guard(GuardStatement guard);
+
+    R law(LawStatement law);
 
     R unreadable(Unreadable unreadable);
   }

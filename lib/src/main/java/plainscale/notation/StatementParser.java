@@ -23,7 +23,8 @@ final class StatementParser {
           Map.entry("ruler", p -> p.picture(ScalePicture.RULER)),
           Map.entry("squares", p -> p.picture(ScalePicture.SQUARES)),
           Map.entry("dots", p -> p.picture(ScalePicture.DOTS)),
-          Map.entry("relation", StatementParser::relation),
+          Map.entry("relation", p -> new RelationParser(p.tokens, p.names).relation(p.start)),
+          Map.entry("use", p -> new LawParser(p.tokens, p.names, p.start).use()),
           Map.entry("what", StatementParser::whatIf),
           Map.entry("compare", StatementParser::compare),
           Map.entry("forces", StatementParser::forces),
@@ -60,10 +61,20 @@ final class StatementParser {
   private final Span start;
 
   StatementParser(String source, Span range, Names names) {
-    this.tokens = new Tokens(source, range.start(), range.end());
+    this(new Tokens(source, range.start(), range.end()), names);
+  }
+
+  StatementParser(Tokens tokens, Names names) {
+    this.tokens = tokens;
     this.names = names;
     this.units = new UnitReader(tokens, names);
     this.start = tokens.peek().span();
+  }
+
+  /** The line with its parts; it is read here if it was not yet. */
+  Line line(Span range) {
+    Statement read = isEmpty() ? null : statement();
+    return new Line(range, read, tokens.parts(), tokens.comments(), tokens.end());
   }
 
   /** Whether there is nothing but space and comments. */
@@ -86,7 +97,9 @@ final class StatementParser {
     if (!tokens.atEnd()) {
       throw leftOver();
     }
-    return statement;
+    return tokens.blanks().isEmpty()
+        ? statement
+        : new Open(statement.span(), statement, tokens.blanks());
   }
 
   private ProblemException leftOver() {
@@ -144,7 +157,7 @@ final class StatementParser {
   private Statement definition() {
     String name = newName("q = m g_n");
     tokens.next();
-    Expr formula = new ExpressionParser(tokens, names).sum();
+    Expr formula = formula();
     Format format = format();
     return new Statement.Definition(whole(), name, formula, format, description());
   }
@@ -199,8 +212,15 @@ final class StatementParser {
     }
   }
 
+  private Expr formula() {
+    Span first = tokens.peek().span();
+    Expr formula = new ExpressionParser(tokens, names).sum();
+    tokens.part(Line.What.FORMULA, first);
+    return formula;
+  }
+
   private Statement shown(boolean bare) {
-    Expr value = new ExpressionParser(tokens, names).sum();
+    Expr value = formula();
     Format format = format();
     return new Statement.Show(whole(), value, format, description(), bare);
   }
@@ -261,35 +281,6 @@ final class StatementParser {
     return new Statement.Picture(whole(), drawing, sides, format, description());
   }
 
-  private Statement relation() {
-    String name = newName("relation fall: s = 1/2 g_n t^2");
-    if (!tokens.accept(":")) {
-      throw tokens.fault(
-          "After the name of a relation comes a colon.", tokens.peek().span(), name + ": … = …");
-    }
-    Expr left = new ExpressionParser(tokens, names).sum();
-    if (!tokens.accept("=")) {
-      throw tokens.fault(
-          "A relation says that two sides are equal: here “=” and the other side are missing.",
-          tokens.peek().span(),
-          "relation %s: … = %s".formatted(name, tokens.text(left.span())));
-    }
-    Expr right = new ExpressionParser(tokens, names).sum();
-    refuseThirdSide(name, left, right);
-    return new Statement.Relation(whole(), name, left, right, description());
-  }
-
-  private void refuseThirdSide(String name, Expr left, Expr right) {
-    if (tokens.peek().is("=")) {
-      String one = tokens.text(left.span());
-      throw tokens.fault(
-          "A relation has two sides; with a third it is two relations.",
-          tokens.peek().span(),
-          "relation %s: %s = %s".formatted(name, one, tokens.text(right.span())),
-          "relation %s_2: %s = …".formatted(name, one));
-    }
-  }
-
   private Statement whatIf() {
     if (!tokens.acceptWord("if")) {
       throw tokens.unexpected("“if” belongs here, as in: what if m = 2*m show q");
@@ -336,12 +327,13 @@ final class StatementParser {
     if (!tokens.acceptWord("on")) {
       throw tokens.unexpected("“on” and a name belong here, as in: depends q on d");
     }
-    return new Statement.Depends(whole(), value, tokens.name("depends q on d"));
+    Statement.Option on = tokens.nameOrBlank("depends q on d");
+    return new Statement.Depends(whole(), value, on);
   }
 
   /** As in a given, what follows the number of a limit is its unit. */
   private Statement vary() {
-    Statement.Option name = tokens.name("vary d from 8 cm to 40 cm show q");
+    Statement.Option name = tokens.nameOrBlank("vary d from 8 cm to 40 cm show q");
     if (!tokens.acceptWord("from")) {
       throw tokens.unexpected("“from” and a value belong here");
     }
@@ -397,7 +389,8 @@ final class StatementParser {
       throw tokens.unexpected("a text in quotation marks belongs here");
     }
     tokens.next();
-    return new Statement.Say(whole(), new SayParser(tokens.source(), names).parts(text.span()));
+    List<Part> parts = new SayParser(tokens, names).parts(text.span());
+    return new Statement.Say(whole(), parts);
   }
 
   /** A value in braces. */

@@ -1,5 +1,6 @@
 package plainscale.notation;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** The tokens of one statement with a reading position, and the making of problems at a place. */
@@ -9,11 +10,20 @@ final class Tokens {
 
   private final String source;
   private final List<Token> tokens;
+  private final List<Open.Blank> blanks;
+  private final List<Line.Part> parts;
+  private final List<Span> comments = new ArrayList<>();
   private int at;
 
   Tokens(String source, int from, int to) {
+    this(source, from, to, new ArrayList<>(), new ArrayList<>());
+  }
+
+  private Tokens(String source, int from, int to, List<Open.Blank> blanks, List<Line.Part> parts) {
     this.source = source;
-    this.tokens = Scanner.scan(source, from, to);
+    this.blanks = blanks;
+    this.parts = parts;
+    this.tokens = Scanner.scan(source, from, to, comments);
     if (tokens.size() > MOST) {
       Span where = tokens.get(MOST).span();
       throw fault(
@@ -24,8 +34,51 @@ final class Tokens {
     }
   }
 
+  /** The tokens of a part of the statement, whose blanks and parts are those of the statement. */
+  Tokens within(Span part) {
+    return new Tokens(source, part.start(), part.end(), blanks, parts);
+  }
+
   String source() {
     return source;
+  }
+
+  /** The blanks that were read. */
+  List<Open.Blank> blanks() {
+    return List.copyOf(blanks);
+  }
+
+  /** Notes that what was read from that place on is a part which a copy can leave blank. */
+  void part(Line.What what, Span from) {
+    parts.add(new Line.Part(from.to(last()), what));
+  }
+
+  /** The parts that were noted. */
+  List<Line.Part> parts() {
+    return List.copyOf(parts);
+  }
+
+  List<Span> comments() {
+    return List.copyOf(comments);
+  }
+
+  /** Where the words in quotation marks at the end begin, else where the last word ends. */
+  int end() {
+    if (tokens.size() < 2) {
+      return peek().span().start();
+    }
+    Token last = tokens.get(tokens.size() - 2);
+    return last.type() == Token.Type.STRING ? last.span().start() : last.span().end();
+  }
+
+  /** Reads a blank, if one stands here. */
+  boolean acceptBlank(Open.Asked asked) {
+    Span span = peek().span();
+    boolean there = accept(Open.SIGN);
+    if (there) {
+      blanks.add(new Open.Blank(span, asked));
+    }
+    return there;
   }
 
   Token peek() {
@@ -67,6 +120,11 @@ final class Tokens {
   /** Whether the last token that was read is a text in quotation marks. */
   boolean afterString() {
     return at > 0 && tokens.get(at - 1).type() == Token.Type.STRING;
+  }
+
+  /** A name of the sheet, where it stands, or a blank for one. */
+  Statement.Option nameOrBlank(String example) {
+    return acceptBlank(Open.Asked.NAME) ? new Statement.Option(last(), Open.SIGN) : name(example);
   }
 
   /** A name of the sheet, where it stands. */

@@ -6,7 +6,6 @@ import java.util.List;
 import plainscale.magnitude.Phrases;
 import plainscale.magnitude.PowerOfTen;
 import plainscale.magnitude.Writing;
-import plainscale.picture.TextStyle.Anchor;
 
 /**
  * An upright ruler in powers of ten. One to six numbers are marked on its right, up to six
@@ -18,12 +17,8 @@ public final class MagnitudeRuler {
   public static final int MOST = 6;
 
   private static final double LEAST_LENGTH = 360;
-  private static final double LANDMARK_WIDTH = 150;
-  private static final double LEADER = 36;
   private static final double POINTER = 13;
   private static final double HALF_POINTER = 7;
-  private static final double RING = 5.5;
-  private static final double HOLE = 3;
   private static final double INDENT = 30;
 
   private final Marks marks;
@@ -31,7 +26,7 @@ public final class MagnitudeRuler {
   private final Phrases phrases;
   private final Canvas canvas;
   private final List<Mark> main;
-  private final List<Mark> landmarks;
+  private final RulerLandmarks landmarks;
 
   private MagnitudeRuler(String title, Marks marks, Writing writing) {
     this.marks = marks;
@@ -39,7 +34,7 @@ public final class MagnitudeRuler {
     this.phrases = writing.phrases();
     this.canvas = new Canvas(title);
     this.main = fromTheTop(marks.main());
-    this.landmarks = fromTheTop(marks.landmarks());
+    this.landmarks = RulerLandmarks.of(marks.landmarks(), writing);
   }
 
   /** The ruler as a scene; the title is drawn unless it is empty. */
@@ -74,31 +69,28 @@ public final class MagnitudeRuler {
 
   private Scene scene() {
     // Left of the ruler stand the landmarks, or else the names of the powers.
-    double left = Theme.MARGIN + (landmarks.isEmpty() ? RulerStrip.NAMES : LANDMARK_WIDTH + LEADER);
-    double textLeft = left + RulerStrip.width(axis(LEAST_LENGTH)) + LEADER;
+    double left = landmarks.left();
+    double textLeft = left + RulerStrip.width(axis(LEAST_LENGTH)) + RulerLandmarks.LEADER;
     List<TextBlock> right =
         main.stream()
             .map(m -> TextBlock.wrapped(Captions.of(m, writing), Canvas.RIGHT - textLeft))
             .toList();
-    List<TextBlock> quiet = landmarks.stream().map(this::landmark).toList();
-    double needed = Math.max(RulerCaptions.height(right), RulerCaptions.height(quiet));
+    double needed = Math.max(RulerCaptions.height(right), landmarks.height());
     RulerStrip strip = new RulerStrip(axis(Math.max(LEAST_LENGTH, needed)), left, canvas.y());
     draw(strip);
-    captions(strip, right, quiet);
+    captions(strip, right);
     canvas.moveTo(strip.bottom());
     below(strip);
     return canvas.scene(phrases.say("picture.ruler"), alternative());
   }
 
-  private void captions(RulerStrip strip, List<TextBlock> right, List<TextBlock> quiet) {
+  private void captions(RulerStrip strip, List<TextBlock> right) {
     Stroke firm = Stroke.solid(Shade.ACCENT, 1.5);
+    double x = strip.right() + RulerLandmarks.LEADER;
     canvas.addAll(
-        new RulerCaptions(right, places(strip, main), strip.right() + LEADER, firm)
+        new RulerCaptions(right, places(strip, main), x, firm)
             .shapes(strip.top(), strip.bottom(), strip.right() + POINTER));
-    Stroke fine = Stroke.solid(Shade.LINE, 1);
-    canvas.addAll(
-        new RulerCaptions(quiet, places(strip, landmarks), strip.left() - LEADER, fine)
-            .shapes(strip.top(), strip.bottom(), strip.left() - RING));
+    canvas.addAll(landmarks.captions(strip));
   }
 
   private PowerAxis axis(double length) {
@@ -108,15 +100,6 @@ public final class MagnitudeRuler {
 
   private static List<Double> places(RulerStrip strip, List<Mark> marks) {
     return marks.stream().map(m -> strip.y(power(m))).toList();
-  }
-
-  private TextBlock landmark(Mark mark) {
-    TextStyle style = Theme.LANDMARK.at(Anchor.END);
-    List<TextBlock.Line> lines =
-        List.of(
-            new TextBlock.Line(mark.name(), style),
-            new TextBlock.Line(mark.inFigures(writing), style));
-    return TextBlock.wrapped(lines, LANDMARK_WIDTH);
   }
 
   private void draw(RulerStrip strip) {
@@ -131,8 +114,8 @@ public final class MagnitudeRuler {
     for (double y : places(strip, main)) {
       canvas.add(pointer(strip.right(), y));
     }
-    for (double y : places(strip, landmarks)) {
-      canvas.addAll(ring(strip.left(), y));
+    if (!landmarks.isEmpty()) {
+      canvas.addAll(landmarks.rings(strip));
     }
   }
 
@@ -143,12 +126,6 @@ public final class MagnitudeRuler {
             new Point(x + POINTER, y + HALF_POINTER),
             new Point(x, y)),
         Shade.ACCENT);
-  }
-
-  private static List<Shape> ring(double x, double y) {
-    List<Point> centre = List.of(new Point(x, y));
-    return List.of(
-        new Shape.Discs(centre, RING, Shade.SOFT), new Shape.Discs(centre, HOLE, Shade.GROUND));
   }
 
   /** What is said below the ruler: the distance beside its arrow, and how to read the ruler. */

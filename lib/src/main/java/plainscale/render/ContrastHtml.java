@@ -18,6 +18,9 @@ final class ContrastHtml {
       "<tr><td colspan=\"2\" style=\"text-align:left;vertical-align:baseline;"
           + "padding:0.2em 0.8em 0.2em 0\">%s</td></tr>";
 
+  /** The width of a bold digit in em, on the safe side; a gap between groups is narrower. */
+  private static final double DIGIT = 0.6;
+
   private final Medium medium;
   private final Result.Contrasted contrast;
   private final ContrastText text;
@@ -31,33 +34,70 @@ final class ContrastHtml {
   }
 
   String html() {
-    String title =
-        contrast.title().isEmpty()
-            ? ""
-            : "<p><b>" + medium.words().apply(contrast.title()) + "</b></p>";
-    return "<div class=\"ps-contrast\">"
-        + title
-        + Html.table(rows())
-        + "<p><b>"
+    return framed(numbers() + comparison() + picture());
+  }
+
+  /**
+   * The numbers, what their ratio says, and the ruler, each for itself. With each goes how wide its
+   * digits are, in em, so that a page can make them as large as fits.
+   */
+  List<String> parts() {
+    double numbers = width(Alignment.of(digits()));
+    double ratio = width(Alignment.of(List.of(text.digits())));
+    return List.of(
+        framed(sized(numbers, numbers())),
+        framed(sized(ratio, title() + comparison())),
+        framed(picture()));
+  }
+
+  private static double width(Alignment alignment) {
+    return DIGIT * (2 + alignment.wholeWidth() + alignment.partWidth());
+  }
+
+  private static String sized(double width, String part) {
+    return "<div style=\"--ps-width:%s\">%s</div>".formatted(Math.round(width), part);
+  }
+
+  private static String framed(String part) {
+    return "<div class=\"ps-contrast\">" + part + "</div>";
+  }
+
+  private String title() {
+    return contrast.title().isEmpty()
+        ? ""
+        : "<p><b>" + medium.words().apply(contrast.title()) + "</b></p>";
+  }
+
+  private String numbers() {
+    return title() + Html.table(rows());
+  }
+
+  private String comparison() {
+    return "<p><b>"
         + medium.words().apply(text.comparison())
         + "</b></p>"
         + Html.table(ratio())
         + text.share().map(this::paragraph).orElse("")
         + text.perspective().map(this::paragraph).orElse("")
-        + text.remarks().stream().map(this::paragraph).collect(Collectors.joining())
-        + medium.pictures().apply(Scenes.ruler(contrast))
-        + "</div>";
+        + text.remarks().stream().map(this::paragraph).collect(Collectors.joining());
+  }
+
+  private String picture() {
+    return medium.pictures().apply(Scenes.ruler(contrast));
   }
 
   private String paragraph(String words) {
     return "<p>" + medium.words().apply(words) + "</p>";
   }
 
+  private List<Digits> digits() {
+    return contrast.sides().stream()
+        .map(side -> Digits.of(side.shown().value(), writing.digits()))
+        .toList();
+  }
+
   private String rows() {
-    List<Digits> numbers =
-        contrast.sides().stream()
-            .map(side -> Digits.of(side.shown().value(), writing.digits()))
-            .toList();
+    List<Digits> numbers = digits();
     Alignment alignment = Alignment.of(numbers);
     StringBuilder rows = new StringBuilder();
     for (int i = 0; i < numbers.size(); i++) {

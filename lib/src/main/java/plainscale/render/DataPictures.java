@@ -22,6 +22,9 @@ import plainscale.units.UnitOfMeasure;
 
 /** The plots of results about data; a table or the statistics of a column have none. */
 final class DataPictures implements DataResult.Visitor<Optional<Scene>> {
+  /** The title of an axis of counts. */
+  static final String COUNT = "number of values";
+
   private static final double HEIGHT = 300;
   private static final double RESIDUALS = 110;
 
@@ -65,7 +68,7 @@ final class DataPictures implements DataResult.Visitor<Optional<Scene>> {
                         REFERENCE)));
     Axis across = Axis.linear(title(counted.side()), numbers(series, Series::across));
     DoubleStream counts = DoubleStream.concat(numbers(series, Series::up), DoubleStream.of(WHOLE));
-    Axis up = Axis.fromZero("number of values", counts);
+    Axis up = Axis.fromZero(COUNT, counts);
     return Optional.of(
         Plot.of(
             counted.title(),

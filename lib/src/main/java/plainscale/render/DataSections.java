@@ -96,7 +96,7 @@ final class DataSections implements DataResult.Visitor<Sections> {
             entry ->
                 table.add(
                     List.of(
-                        MEASURES.getOrDefault(entry.measure(), ""),
+                        measure(entry.measure()),
                         entry.value().map(v -> ValueText.number(v, writing)).orElse("–"))));
     String head =
         "Statistics of %s: %s"
@@ -159,6 +159,10 @@ final class DataSections implements DataResult.Visitor<Sections> {
   @Override
   public Sections plotted(DataResult.Plotted plotted) {
     return new Sections("", List.of(), List.of());
+  }
+
+  static String measure(DataResult.Measure measure) {
+    return MEASURES.getOrDefault(measure, "");
   }
 
   static String whole(int count, Writing writing) {

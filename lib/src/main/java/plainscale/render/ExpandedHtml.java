@@ -1,5 +1,6 @@
 package plainscale.render;
 
+import java.util.ArrayList;
 import java.util.List;
 import plainscale.magnitude.Expansion;
 import plainscale.sheet.Result;
@@ -18,12 +19,26 @@ final class ExpandedHtml {
   }
 
   String html() {
+    return html(0, expanded.expansion().steps().size());
+  }
+
+  /** So many steps at a time. */
+  List<String> parts(int most) {
+    List<String> parts = new ArrayList<>();
+    int all = expanded.expansion().steps().size();
+    for (int from = 0; from < all; from += most) {
+      parts.add(html(from, Math.min(all, from + most)));
+    }
+    return parts;
+  }
+
+  private String html(int from, int to) {
     String name = ContrastText.name(expanded.side());
     String head = name.isEmpty() ? "" : "<p><b>" + medium.words().apply(name) + "</b></p>";
     StringBuilder steps = new StringBuilder();
-    List<Expansion.Step> all = expanded.expansion().steps();
-    all.forEach(step -> steps.append(step(step)));
-    return "<div class=\"ps-expanded\">" + head + "<ol>" + steps + "</ol></div>";
+    expanded.expansion().steps().subList(from, to).forEach(step -> steps.append(step(step)));
+    String list = from == 0 ? "<ol>" : "<ol start=\"" + (from + 1) + "\">";
+    return "<div class=\"ps-expanded\">" + head + list + steps + "</ol></div>";
   }
 
   private String step(Expansion.Step step) {

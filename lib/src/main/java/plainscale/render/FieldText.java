@@ -52,7 +52,7 @@ final class FieldText implements FieldResult.Visitor<FieldView> {
         .toList();
   }
 
-  private static String name(FieldResult.Row row) {
+  static String name(FieldResult.Row row) {
     return switch (row.shape()) {
       case CHARGE -> "point charge";
       case MASS -> "point mass";
@@ -73,7 +73,7 @@ final class FieldText implements FieldResult.Visitor<FieldView> {
     return extent + place + to + turned;
   }
 
-  private static String extent(FieldItem.Shape shape) {
+  static String extent(FieldItem.Shape shape) {
     return shape == FieldItem.Shape.PLATES ? "gap" : "radius";
   }
 

@@ -8,6 +8,7 @@ import plainscale.magnitude.Writing;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
 import plainscale.sheet.GuardResult;
+import plainscale.sheet.LawResult;
 import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 
@@ -80,7 +81,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
         + "</p></div>";
   }
 
-  private String label(Result.Label label, Writing writing) {
+  String label(Result.Label label, Writing writing) {
     String description = muted(label.description());
     return equation(writing)
         .label(label)
@@ -115,7 +116,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
     return lines(TableText.relations(compared)) + grid(TableText.of(compared));
   }
 
-  private String lines(List<String> lines) {
+  String lines(List<String> lines) {
     return lines.stream()
         .map(line -> "<p>" + medium.words().apply(line) + "</p>")
         .collect(joining());
@@ -150,14 +151,10 @@ final class HtmlRenderer implements Result.Visitor<String> {
 
   @Override
   public String limited(Result.Limited limited) {
-    return grid(TableText.of(limited.table()))
-        + new LimitText(limited)
-            .sentences().stream()
-                .map(line -> "<p>" + medium.words().apply(line) + "</p>")
-                .collect(joining());
+    return grid(TableText.of(limited.table())) + lines(new LimitText(limited).sentences());
   }
 
-  private String grid(List<List<String>> rows) {
+  String grid(List<List<String>> rows) {
     return rows.stream()
         .map(
             row ->
@@ -237,7 +234,7 @@ final class HtmlRenderer implements Result.Visitor<String> {
   }
 
   /** The curve of a fit. */
-  private String formula(DataResult data) {
+  String formula(DataResult data) {
     return data instanceof DataResult.Fitted fitted
         ? "<p>"
             + math(
@@ -253,8 +250,18 @@ final class HtmlRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String law(LawResult law) {
+    return law.acceptLaw(new LawHtml(medium));
+  }
+
+  @Override
   public String noted(Result.Noted noted) {
     return remark(noted.remark());
+  }
+
+  @Override
+  public String unfinished(Result.Unfinished unfinished) {
+    return "<p class=\"ps-unfinished\">" + medium.words().apply(unfinished.sentence()) + "</p>";
   }
 
   private String remark(String words) {

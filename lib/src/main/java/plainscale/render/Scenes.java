@@ -41,7 +41,7 @@ final class Scenes {
     };
   }
 
-  private static List<Mark> marks(List<Result.Side> sides) {
+  static List<Mark> marks(List<Result.Side> sides) {
     return sides.stream().map(Scenes::mark).toList();
   }
 

@@ -29,6 +29,40 @@ record Sections(String head, List<List<List<String>>> tables, List<String> sente
     return lines;
   }
 
+  /** The same in pieces: each table in parts of so many rows, and so many sentences at a time. */
+  List<Sections> parts(int rows, int lines) {
+    boolean brief = tables.stream().mapToInt(List::size).sum() + sentences.size() <= rows;
+    if (brief) {
+      return isEmpty() ? List.of() : List.of(this);
+    }
+    List<Sections> parts = new ArrayList<>();
+    for (List<List<String>> table : tables) {
+      for (List<List<String>> part : split(table, rows)) {
+        parts.add(new Sections(head, List.of(part), List.of()));
+      }
+    }
+    for (int from = 0; from < sentences.size(); from += lines) {
+      int to = Math.min(sentences.size(), from + lines);
+      parts.add(new Sections(head, List.of(), sentences.subList(from, to)));
+    }
+    return parts;
+  }
+
+  private boolean isEmpty() {
+    return tables.isEmpty() && sentences.isEmpty();
+  }
+
+  /** A table in parts of so many rows, each with the head. */
+  static List<List<List<String>>> split(List<List<String>> table, int rows) {
+    List<List<List<String>>> parts = new ArrayList<>();
+    for (int from = 1; from < table.size(); from += rows) {
+      List<List<String>> part = new ArrayList<>(List.of(table.get(0)));
+      part.addAll(table.subList(from, Math.min(table.size(), from + rows)));
+      parts.add(part);
+    }
+    return parts;
+  }
+
   String html(Medium medium, String style) {
     return "<div class=\""
         + style

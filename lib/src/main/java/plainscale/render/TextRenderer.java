@@ -14,6 +14,7 @@ import plainscale.picture.Symbol;
 import plainscale.sheet.DataResult;
 import plainscale.sheet.FieldResult;
 import plainscale.sheet.GuardResult;
+import plainscale.sheet.LawResult;
 import plainscale.sheet.Piece;
 import plainscale.sheet.Result;
 import plainscale.units.UnitOfMeasure;
@@ -237,8 +238,21 @@ final class TextRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String law(LawResult law) {
+    LawText text = LawText.of(law);
+    List<String> lines = new ArrayList<>(Columns.lines(text.table(), 3));
+    lines.addAll(text.sentences());
+    return under(text.head(), lines);
+  }
+
+  @Override
   public String noted(Result.Noted noted) {
     return "Note: " + noted.remark();
+  }
+
+  @Override
+  public String unfinished(Result.Unfinished unfinished) {
+    return unfinished.sentence();
   }
 
   @Override

@@ -95,6 +95,19 @@ final class Alternative {
     return showing.value(new Expr.Name(name.span(), name.text()));
   }
 
+  /** What the names of quantities are instead, as it was written. */
+  static List<Equation> written(List<Change> changes) {
+    return changes.stream()
+        .filter(Change.Value.class::isInstance)
+        .map(Change.Value.class::cast)
+        .map(change -> new Equation(name(change), change.value()))
+        .toList();
+  }
+
+  private static Expr name(Change.Value change) {
+    return new Expr.Name(change.name().span(), change.name().text());
+  }
+
   /** The names of the quantities that are changed. */
   Set<String> quantities() {
     return quantities.keySet();
@@ -155,12 +168,15 @@ final class Alternative {
     return other.reach(expr);
   }
 
-  /** What was asked for, else all that the sheet computes and nobody changes. */
+  /** All that the sheet computes and nobody changes, without what waits for a blank. */
   static List<Expr> computed(Showing showing, Statement statement, Collection<String> changed) {
-    return showing.names().entries().values().stream()
-        .filter(entry -> isComputed(entry.statement()) && !changed.contains(entry.name()))
-        .<Expr>map(entry -> new Expr.Name(statement.span(), entry.name()))
-        .toList();
+    List<Expr> computed =
+        showing.names().entries().values().stream()
+            .filter(entry -> isComputed(entry.statement()) && !changed.contains(entry.name()))
+            .<Expr>map(entry -> new Expr.Name(statement.span(), entry.name()))
+            .toList();
+    List<Expr> ready = computed.stream().filter(name -> !Blanks.waits(name, showing)).toList();
+    return ready.isEmpty() ? computed : ready;
   }
 
   private static boolean isComputed(Statement statement) {

@@ -7,10 +7,12 @@ import plainscale.quantity.Shown;
 
 /**
  * Cases side by side: a column for each, a row for each quantity and for each declared force, and
- * what holds of the forces in the cases.
+ * what holds of the forces in the cases. {@code changes} are the names that a case changes and what
+ * they are there, as it was written.
  */
 public record CaseTable(
     List<String> cases,
+    List<Reworded> changes,
     List<Reworded> relations,
     List<Row> rows,
     List<Row> forces,
@@ -20,6 +22,7 @@ public record CaseTable(
   /** Keeps its own copies of the lists. */
   public CaseTable {
     cases = List.copyOf(cases);
+    changes = List.copyOf(changes);
     relations = List.copyOf(relations);
     rows = List.copyOf(rows);
     forces = List.copyOf(forces);
@@ -27,7 +30,7 @@ public record CaseTable(
     notes = List.copyOf(notes);
   }
 
-  /** A relation as it is in one case only. */
+  /** A name or a relation as it is in one case only. */
   public record Reworded(String inCase, String name, Equation equation) {}
 
   /** A quantity in each case; an empty place has no value. */

@@ -46,12 +46,26 @@ final class Cases {
     return new Result.SideBySide(
         new CaseTable(
             compare.cases().stream().map(c -> c.name().text()).toList(),
+            changes(),
             relations(),
             rows,
             sizes,
             ties,
             List.copyOf(notes)),
         showing.writing());
+  }
+
+  private List<CaseTable.Reworded> changes() {
+    List<CaseTable.Reworded> changes = new ArrayList<>();
+    for (Case one : compare.cases()) {
+      Alternative.written(one.changes())
+          .forEach(
+              change ->
+                  changes.add(
+                      new CaseTable.Reworded(
+                          one.name().text(), Printer.print(change.left()), change)));
+    }
+    return changes;
   }
 
   private List<CaseTable.Reworded> relations() {

@@ -14,8 +14,9 @@ import plainscale.notation.Span;
 import plainscale.notation.Statement;
 
 /**
- * Reads a cell and the files that it asks for. The names of columns are known only then, so a cell
- * with data is read twice: whether a word after a number is a unit hangs on them.
+ * Reads a cell, the files that it asks for and the laws that it uses. The names of columns are
+ * known only then, so a cell with data is read twice: whether a word after a number is a unit hangs
+ * on them.
  */
 record CellReader(Tables tables, SheetNames others, Budget budget) {
 
@@ -28,7 +29,8 @@ record CellReader(Tables tables, SheetNames others, Budget budget) {
         .forEach(table -> opened.put(table.span(), opened((DataStatement.Table) table, source)));
     Set<String> own = own(Stream.concat(first.stream(), opened.values().stream()));
     List<Statement> again = own.isEmpty() ? first : Notation.read(source, others, own);
-    return again.stream().map(s -> opened.getOrDefault(s.span(), s)).toList();
+    LawReader laws = new LawReader(source, others);
+    return again.stream().map(s -> laws.read(opened.getOrDefault(s.span(), s))).toList();
   }
 
   private static Set<String> own(Stream<Statement> statements) {

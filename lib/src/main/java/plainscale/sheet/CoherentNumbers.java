@@ -25,21 +25,23 @@ final class CoherentNumbers extends Rewriting implements Scope {
 
   private final Wave wave;
   private final Budget budget;
+  private final String source;
   private final Map<String, Quantity> literals = new HashMap<>();
 
-  private CoherentNumbers(Wave wave, Budget budget) {
+  private CoherentNumbers(Wave wave, Budget budget, String source) {
     this.wave = wave;
     this.budget = budget;
+    this.source = source;
   }
 
   /** The number of an expression, with its uncertainty and its figures; an angle in radians. */
-  static Quantity of(Expr expr, Wave wave, Budget budget) {
-    CoherentNumbers numbers = new CoherentNumbers(wave, budget);
+  static Quantity of(Expr expr, Wave wave, Budget budget, String source) {
+    CoherentNumbers numbers = new CoherentNumbers(wave, budget, source);
     return numbers.evaluate(expr.accept(numbers), numbers);
   }
 
   private Quantity evaluate(Expr expr, Scope scope) {
-    return new Evaluator("", scope, budget).evaluate(expr);
+    return new Evaluator(source, scope, budget).evaluate(expr);
   }
 
   @Override

@@ -2,6 +2,7 @@ package plainscale.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import plainscale.notation.Open;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
@@ -64,6 +65,7 @@ final class DeclaredBodies {
   }
 
   private static BodyForces forces(Entry entry, Wave wave) {
+    Blanks.refuse(entry);
     return new Forces(wave, entry.source()).on((Statement.Forces) entry.statement());
   }
 
@@ -86,7 +88,7 @@ final class DeclaredBodies {
   }
 
   private static String body(Entry entry) {
-    return ((Statement.Forces) entry.statement()).body().text();
+    return ((Statement.Forces) Open.within(entry.statement())).body().text();
   }
 
   /** A mistake in another cell is told here, without that cell's line numbers. */
@@ -95,7 +97,7 @@ final class DeclaredBodies {
       return forces(entry, wave);
     } catch (ProblemException e) {
       Problem root = e.problems().get(0);
-      if (entry.source().equals(showing.source())) {
+      if (e.isBlank() || entry.source().equals(showing.source())) {
         throw e;
       }
       String sentence =

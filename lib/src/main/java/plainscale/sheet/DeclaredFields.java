@@ -19,6 +19,9 @@ final class DeclaredFields {
   /** The field of that name; a mistake in another cell is told here. */
   FieldModel of(Statement.Option name) {
     Entry entry = showing.names().entries().get(name.text());
+    if (entry != null) {
+      Blanks.refuse(entry);
+    }
     if (entry == null || !(entry.statement() instanceof FieldStatement.Declared declared)) {
       throw unknown(name, entry != null);
     }
@@ -26,7 +29,7 @@ final class DeclaredFields {
       return new FieldValues(showing.wave(), entry.source()).model(declared);
     } catch (ProblemException e) {
       Problem root = e.problems().get(0);
-      if (entry.source().equals(showing.source())) {
+      if (e.isBlank() || entry.source().equals(showing.source())) {
         throw e;
       }
       if (root.kind() == Problem.Kind.LIMIT) {

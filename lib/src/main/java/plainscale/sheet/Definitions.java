@@ -12,6 +12,8 @@ import plainscale.laws.Constants;
 import plainscale.notation.DataStatement;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
+import plainscale.notation.LawStatement;
+import plainscale.notation.Open;
 import plainscale.notation.Problem;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
@@ -29,7 +31,7 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     List<Result> remarks = new ArrayList<>();
     for (Statement statement : statements) {
       for (String name : names(statement)) {
-        Entry entry = entry(new Entry(name, cellId, source, statement), before, own);
+        Entry entry = entry(new Entry(name, cellId, source, said(statement)), before, own);
         Entry twin = own.putIfAbsent(name, entry);
         if (twin != null) {
           remarks.add(new Result.Mistaken(twice(entry, twin)));
@@ -38,16 +40,26 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     }
     remarks.addAll(Figures.mistakes(statements, source));
     new Groups(own).join(statements);
-    own.keySet().forEach(name -> remark(before.get(name), name, cellId).ifPresent(remarks::add));
+    own.keySet()
+        .forEach(
+            name -> remark(before.get(name), name, cellId, own.get(name)).ifPresent(remarks::add));
     return new Definitions(merged(before, own, cellId), changed(before, own, cellId), remarks);
+  }
+
+  /** A law that is used counts as the relation that it states. */
+  private static Statement said(Statement statement) {
+    return statement instanceof LawStatement.Use use
+        ? use.stated().<Statement>map(relation -> relation).orElse(use)
+        : statement;
   }
 
   private static Entry entry(Entry entry, Map<String, Entry> before, Map<String, Entry> own) {
     return entry.statement() instanceof Figure ? Figures.numbered(entry, before, own) : entry;
   }
 
-  private static List<String> names(Statement statement) {
-    return statement instanceof DataStatement data
+  /** The names that the statement defines. */
+  static List<String> names(Statement statement) {
+    return Open.within(statement) instanceof DataStatement data
         ? data.named().stream().map(DataStatement.Named::name).toList()
         : name(statement).stream().toList();
   }
@@ -62,7 +74,11 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
             .isPresent();
   }
 
-  private static Optional<String> name(Statement statement) {
+  /** The name that a statement defines, if it is one only. */
+  static Optional<String> name(Statement statement) {
+    if (statement instanceof Open open) {
+      return name(open.around()).filter(name -> !name.equals(Open.SIGN));
+    }
     if (statement instanceof Figure figure) {
       return Optional.of(Figures.key(figure.name()));
     }
@@ -74,6 +90,9 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
     }
     if (statement instanceof Statement.Relation relation) {
       return Optional.of(relation.name());
+    }
+    if (statement instanceof LawStatement.Use use) {
+      return use.stated().map(Statement.Relation::name);
     }
     if (statement instanceof Statement.Forces forces) {
       return Optional.of(Bodies.key(forces.body().text()));
@@ -124,17 +143,37 @@ record Definitions(Map<String, Entry> entries, Set<String> changed, List<Result>
             .line();
     String sentence =
         "“%s” is defined twice in this cell; line %d counts.".formatted(entry.name(), line);
-    List<String> repairs = List.of("give one of them another name");
-    return new Problem(Problem.Kind.NAME, sentence, entry.source(), span, repairs);
+    return new Problem(
+        Problem.Kind.NAME, sentence, entry.source(), span, List.of(otherName(entry)));
   }
 
-  private static Optional<Result> remark(@Nullable Entry old, String name, String cellId) {
+  private static String otherName(Entry entry) {
+    return entry
+        .origin()
+        .map(origin -> "use %s as %s_2 …".formatted(origin.law(), origin.law()))
+        .orElse("give one of them another name");
+  }
+
+  private static Optional<Result> remark(
+      @Nullable Entry old, String name, String cellId, @Nullable Entry now) {
+    if (old != null && now != null && isUsedAgain(old, now)) {
+      return Optional.of(
+          new Result.Noted(
+              "“%s” was used in another cell; from now on this use counts. To keep both, name one of them: %s"
+                  .formatted(name, otherName(now))));
+    }
     if (old != null && !old.cellId().equals(cellId)) {
       return Optional.of(
           new Result.Noted(
               "“" + name + "” was defined in another cell; from now on this definition counts."));
     }
     return old == null && Constants.CODATA.has(name) ? hidden(name) : Optional.empty();
+  }
+
+  private static boolean isUsedAgain(Entry old, Entry now) {
+    return old.origin().isPresent()
+        && now.origin().isPresent()
+        && !old.cellId().equals(now.cellId());
   }
 
   private static Optional<Result> hidden(String name) {

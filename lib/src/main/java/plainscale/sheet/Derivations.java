@@ -11,7 +11,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plainscale.algebra.Budget;
 import plainscale.algebra.Derivation;
 import plainscale.algebra.Equation;
@@ -126,7 +128,8 @@ final class Derivations {
         .toList();
   }
 
-  private static Set<String> names(Equation equation) {
+  /** The names in an equation. */
+  static Set<String> names(Equation equation) {
     Set<String> names = new TreeSet<>(References.in(equation.left()));
     names.addAll(References.in(equation.right()));
     return names;
@@ -136,6 +139,9 @@ final class Derivations {
     List<Relation> relations = new ArrayList<>();
     for (Statement.Option name : solve.relations()) {
       Entry entry = entries.get(name.text());
+      if (entry != null) {
+        Blanks.refuse(entry);
+      }
       if (entry == null || !(entry.statement() instanceof Statement.Relation relation)) {
         throw noRelation(name, source);
       }
@@ -192,15 +198,27 @@ final class Derivations {
   }
 
   /**
-   * What is solved from the same relations is no help: each would lean on the other. What a what-if
-   * gives another value is not solved but known.
+   * What is solved from the same relations is no help, nor is what follows from some of them and
+   * from the unknown: each would lean on the other. What a what-if gives another value is not
+   * solved but known.
    */
   private boolean isSolvedBeside(String name, Statement.Solve solve) {
     Entry entry = entries.get(name);
     return entry != null
         && !wave.isChanged(name)
         && entry.statement() instanceof Statement.Solve other
-        && names(other).equals(names(solve));
+        && (names(other).equals(names(solve))
+            || (names(solve).containsAll(names(other)) && mentions(other, solve.unknown())));
+  }
+
+  private boolean mentions(Statement.Solve solve, String name) {
+    return solve.relations().stream()
+        .map(relation -> entries.get(relation.text()))
+        .anyMatch(
+            entry ->
+                entry != null
+                    && entry.statement() instanceof Statement.Relation relation
+                    && names(new Equation(relation.left(), relation.right())).contains(name));
   }
 
   private static Set<String> names(Statement.Solve solve) {
@@ -209,6 +227,28 @@ final class Derivations {
 
   /** The value of the unknown by the answer of its derivation. */
   Quantity value(Statement.Solve solve, String source) {
+    Quantity value = plain(solve, source);
+    return value.kind().isNumber() && isAngle(solve) ? value.asKind(Kind.ANGLE) : value;
+  }
+
+  /** Whether one of the relations comes from a law in which the unknown is an angle. */
+  private boolean isAngle(Statement.Solve solve) {
+    return angles(solve).anyMatch(name -> name.equals(solve.unknown()));
+  }
+
+  /** A law says which of its letters are angles, so that θ = ω t is right as it stands. */
+  private boolean hasAngles(Statement.Solve solve) {
+    return angles(solve).findAny().isPresent();
+  }
+
+  private Stream<String> angles(Statement.Solve solve) {
+    return solve.relations().stream()
+        .flatMap(name -> Optional.ofNullable(entries.get(name.text())).stream())
+        .flatMap(entry -> entry.origin().stream())
+        .flatMap(origin -> origin.angles().stream());
+  }
+
+  private Quantity plain(Statement.Solve solve, String source) {
     Derivation derivation = of(solve, source);
     if (undecided.containsKey(solve)) {
       throw undecided.get(solve);
@@ -270,12 +310,21 @@ final class Derivations {
     try {
       return evaluated(answer, solve.span(), source);
     } catch (ProblemException e) {
-      Optional<Kind> kind = NumbersNeeded.in(answer, wave) ? kind(solve, source) : Optional.empty();
+      if (e.isBlank()) {
+        throw e;
+      }
+      boolean numbers = NumbersNeeded.in(answer, wave) || hasAngles(solve);
+      Optional<Kind> kind = numbers ? kind(solve, source) : Optional.empty();
       if (kind.isEmpty()) {
         throw e;
       }
       asKelvins.put(solve, NumbersNeeded.readings(answer, wave));
-      return Evaluator.at(source, solve.span(), () -> wave.number(answer).asKind(kind.get()));
+      return placed(
+          solve.span(),
+          source,
+          () ->
+              Evaluator.at(
+                  source, solve.span(), () -> wave.number(answer, source).asKind(kind.get())));
     }
   }
 
@@ -294,19 +343,22 @@ final class Derivations {
   }
 
   private UnknownKinds.Found kinds(List<Equation> equations, Statement.Solve solve) {
+    Known known = known(solve);
     return UnknownKinds.of(
-        equations,
-        name -> name.equals(solve.unknown()) ? Optional.empty() : wave.kind(name),
-        known(solve)::value);
+        equations, name -> known.isKnown(name) ? wave.kind(name) : Optional.empty(), known::value);
   }
 
-  /** The answer stands in no source, so what is wrong with it is told at the statement. */
   private Quantity evaluated(Expr answer, Span span, String source) {
+    return placed(span, source, () -> new Evaluator(source, wave, budget).evaluate(answer));
+  }
+
+  /** An answer stands in no source, so what is wrong with it is told at the statement. */
+  private static Quantity placed(Span span, String source, Supplier<Quantity> answer) {
     try {
-      return new Evaluator(source, wave, budget).evaluate(answer);
+      return answer.get();
     } catch (ProblemException e) {
       Problem root = e.problems().get(0);
-      boolean placed = root.span().end() > root.span().start();
+      boolean placed = e.isBlank() || root.span().end() > root.span().start();
       throw placed
           ? e
           : new ProblemException(

@@ -5,6 +5,8 @@ import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
+import plainscale.notation.Open;
+import plainscale.notation.Origin;
 import plainscale.notation.Statement;
 
 /**
@@ -28,14 +30,19 @@ public record Entry(String name, String cellId, String source, Statement stateme
    * value.
    */
   boolean isQuantity() {
-    return !(statement instanceof Statement.Relation
-        || statement instanceof Statement.Forces
-        || statement instanceof Figure
-        || statement instanceof FieldStatement);
+    Statement plain = Open.within(statement);
+    return !(plain instanceof Statement.Relation
+        || plain instanceof Statement.Forces
+        || plain instanceof Figure
+        || plain instanceof FieldStatement);
   }
 
   /** What the sheet says of it in words. */
   public String description() {
+    return description(Open.within(statement));
+  }
+
+  private String description(Statement statement) {
     if (statement instanceof Statement.Given given) {
       return given.description();
     }
@@ -56,6 +63,11 @@ public record Entry(String name, String cellId, String source, Statement stateme
       return field.description();
     }
     return statement instanceof Statement.Definition definition ? definition.description() : "";
+  }
+
+  /** The law behind a relation. */
+  public Optional<Origin> origin() {
+    return statement instanceof Statement.Relation relation ? relation.origin() : Optional.empty();
   }
 
   /** The formula of a definition. */

@@ -43,7 +43,13 @@ final class FieldPresenter implements FieldStatement.Visitor<Result> {
     List<String> remarks = guarded(declared.span(), () -> model.configuration().remarks());
     List<FieldResult.Row> rows = model.parts().stream().map(FieldSource::row).toList();
     return new FieldResult.Declared(
-        declared.name(), model.nature(), rows, remarks, declared.description(), showing.writing());
+        declared.name(),
+        model.nature(),
+        rows,
+        declared.items(),
+        remarks,
+        declared.description(),
+        showing.writing());
   }
 
   @Override
@@ -57,6 +63,7 @@ final class FieldPresenter implements FieldStatement.Visitor<Result> {
           return new FieldResult.Probed(
               probe.field().text(),
               at.spot(),
+              probe.at(),
               probing.values(),
               probing.remark(),
               probe.description(),

@@ -11,6 +11,8 @@ import plainscale.field.TestCharge;
 import plainscale.field.Trajectory;
 import plainscale.magnitude.Writing;
 import plainscale.notation.FieldItem;
+import plainscale.notation.FieldStatement;
+import plainscale.notation.Place;
 import plainscale.quantity.Shown;
 
 /** What a statement about a field shows. */
@@ -24,11 +26,15 @@ public sealed interface FieldResult extends Result {
     return visitor.field(this);
   }
 
-  /** The sources of a field by its name, and what happened to some of them. */
+  /**
+   * The sources of a field by its name, with their values and as they were written, and what
+   * happened to some of them.
+   */
   record Declared(
       String name,
       Nature nature,
       List<Row> rows,
+      List<FieldItem> written,
       List<String> remarks,
       String description,
       Writing writing)
@@ -36,6 +42,7 @@ public sealed interface FieldResult extends Result {
     /** Keeps its own copies of the lists. */
     public Declared {
       rows = List.copyOf(rows);
+      written = List.copyOf(written);
       remarks = List.copyOf(remarks);
     }
 
@@ -67,10 +74,14 @@ public sealed interface FieldResult extends Result {
   /** A place by its coordinates. */
   record Spot(Shown x, Shown y) {}
 
-  /** Potential and field at a place; without values where there are none, with the reason. */
+  /**
+   * Potential and field at a place, which is there as it was written too; without values where
+   * there are none, with the reason.
+   */
   record Probed(
       String name,
       Spot at,
+      Place written,
       List<Value> values,
       Optional<String> remark,
       String description,
@@ -123,13 +134,15 @@ public sealed interface FieldResult extends Result {
   }
 
   /**
-   * The motion of a body, with the map on which it is drawn; {@code asked}: whether it was said for
-   * how long; {@code round}: after which time, in s, it is as it was at the start.
+   * The motion of a body, with the map on which it is drawn; {@code written} is the body as it was
+   * written, {@code asked}: whether it was said for how long; {@code round}: after which time, in
+   * s, it is as it was at the start.
    */
   record Released(
       String title,
       Chart chart,
       TestCharge body,
+      FieldStatement.Body written,
       Trajectory trajectory,
       boolean asked,
       @Nullable Double round,

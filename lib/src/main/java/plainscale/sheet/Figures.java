@@ -7,6 +7,7 @@ import java.util.Optional;
 import plainscale.notation.DataStatement;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
+import plainscale.notation.Open;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Statement;
@@ -47,7 +48,7 @@ final class Figures {
   static List<Result> mistakes(List<Statement> statements, String source) {
     List<Result> mistakes = new ArrayList<>();
     for (int i = 0; i < statements.size(); i++) {
-      boolean pictured = i > 0 && isPicture(statements.get(i - 1));
+      boolean pictured = i > 0 && isPicture(Open.within(statements.get(i - 1)));
       if (statements.get(i) instanceof Figure figure && !pictured) {
         String sentence = "A figure stands on the line after its picture.";
         List<String> repairs = List.of("put it below forces, map, ruler or another picture");
@@ -59,7 +60,8 @@ final class Figures {
     return mistakes;
   }
 
-  private static boolean isPicture(Statement statement) {
+  /** Whether the statement draws what can have a number and a caption. */
+  static boolean isPicture(Statement statement) {
     boolean scale =
         statement instanceof Statement.Contrast
             || statement instanceof Statement.Near

@@ -44,6 +44,9 @@ final class Forces {
 
   private BodyForces image(Statement.Forces image, Statement.Option other) {
     Entry entry = wave.entry(Bodies.key(other.text())).orElse(null);
+    if (entry != null) {
+      Blanks.refuse(entry);
+    }
     if (entry == null || !(entry.statement() instanceof Statement.Forces original)) {
       String sentence = "This sheet declares no forces on “%s”.".formatted(other.text());
       List<String> repairs = List.of("forces on \"" + other.text() + "\": …");

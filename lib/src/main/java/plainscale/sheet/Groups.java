@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import plainscale.notation.Open;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
@@ -51,6 +52,10 @@ final class Groups {
   private Optional<ProblemException> fault(Statement.Together together, String source) {
     Statement.Option first = together.names().get(0);
     for (Statement.Option name : together.names()) {
+      Entry entry = entries.get(name.text());
+      if (entry != null && entry.statement() instanceof Open) {
+        return Optional.of(Blanks.problem(entry));
+      }
       int count = count(name.text());
       if (count == 0) {
         String sentence = "“%s” is not a given with readings of this cell.".formatted(name.text());

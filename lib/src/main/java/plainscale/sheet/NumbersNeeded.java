@@ -5,8 +5,12 @@ import java.util.TreeSet;
 import plainscale.notation.Expr;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Rewriting;
+import plainscale.units.UnitOfMeasure;
 
-/** What makes an answer one for numbers only: readings in °C, and exponents that have a name. */
+/**
+ * What makes an answer one for numbers only: readings in °C, exponents that have a name, and angles
+ * that are written out in a product, as in {@code cos(360 [°] t/T)}.
+ */
 final class NumbersNeeded extends Rewriting {
   private final Wave wave;
   private final Set<String> readings = new TreeSet<>();
@@ -31,8 +35,18 @@ final class NumbersNeeded extends Rewriting {
 
   @Override
   public Expr literal(Expr.Literal literal) {
-    found |= literal.unit().filter(unit -> unit.isScale()).isPresent();
+    found |= literal.unit().filter(NumbersNeeded::isSpecial).isPresent();
     return literal;
+  }
+
+  @Override
+  public Expr inUnits(Expr.InUnits inUnits) {
+    found |= isSpecial(inUnits.unit());
+    return super.inUnits(inUnits);
+  }
+
+  private static boolean isSpecial(UnitOfMeasure unit) {
+    return unit.isScale() || unit.kind().angle();
   }
 
   @Override

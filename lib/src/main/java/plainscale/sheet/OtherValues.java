@@ -41,7 +41,7 @@ final class OtherValues {
     try {
       return Optional.of(of(expr));
     } catch (ProblemException noValue) {
-      if (wave.isOver()) {
+      if (wave.isOver() || noValue.isBlank()) {
         throw noValue;
       }
       return Optional.empty();

@@ -11,6 +11,8 @@ import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
 import plainscale.notation.Format;
 import plainscale.notation.GuardStatement;
+import plainscale.notation.LawStatement;
+import plainscale.notation.Open;
 import plainscale.notation.Part;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
@@ -236,8 +238,20 @@ final class Presenter implements Statement.Visitor<Result> {
   }
 
   @Override
+  public Result law(LawStatement law) {
+    return law.acceptLaw(new LawPresenter(showing, this::overtaken));
+  }
+
+  @Override
   public Result data(DataStatement data) {
     return data.acceptData(new ClassData(cellId, showing));
+  }
+
+  @Override
+  public Result open(Open open) {
+    return Definitions.name(open)
+        .flatMap(this::overtaken)
+        .orElseGet(() -> new Unfinished(showing).open(open));
   }
 
   @Override

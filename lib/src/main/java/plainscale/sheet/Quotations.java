@@ -6,6 +6,7 @@ import plainscale.algebra.Derivation;
 import plainscale.algebra.Equation;
 import plainscale.notation.Expr;
 import plainscale.notation.Format;
+import plainscale.notation.Open;
 import plainscale.notation.Part;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
@@ -65,6 +66,9 @@ final class Quotations {
       Expr.Name name = new Expr.Name(unknown.span(), unknown.text());
       throw UnknownName.problem(
           name, showing.source(), showing.names().entries().keySet(), showing.names().constants());
+    }
+    if (Open.within(entry.statement()) instanceof Statement.Solve) {
+      Blanks.refuse(entry);
     }
     if (!(entry.statement() instanceof Statement.Solve solve)) {
       throw notDerived(unknown);

@@ -12,6 +12,8 @@ import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
 import plainscale.notation.GuardStatement;
+import plainscale.notation.LawStatement;
+import plainscale.notation.Open;
 import plainscale.notation.Part;
 import plainscale.notation.Statement;
 
@@ -20,9 +22,14 @@ final class References implements Statement.Visitor<Stream<String>> {
   private static final References DIRECT = new References();
 
   /** What shows all that a sheet computes leans on this. */
-  private static final String EVERYTHING = "all names";
+  static final String EVERYTHING = "all names";
 
   private References() {}
+
+  /** The names that stand in the statement, those that it defines included. */
+  static Stream<String> direct(Statement statement) {
+    return statement.accept(DIRECT);
+  }
 
   /** All names that the statement's value hangs on, its own included. */
   static Set<String> of(Statement statement, Map<String, Entry> entries) {
@@ -40,12 +47,29 @@ final class References implements Statement.Visitor<Stream<String>> {
         : of(entry.statement(), entries, DataStatement.class);
   }
 
-  private static Set<String> of(
-      Statement statement, Map<String, Entry> entries, Class<? extends Statement> ends) {
-    Set<String> names = new LinkedHashSet<>();
-    Set<String> open =
+  /**
+   * The names without whose values a statement has none: not those that are shown only because they
+   * are there.
+   */
+  static Set<String> needed(Statement statement, Map<String, Entry> entries) {
+    Stream<String> direct =
         statement
             .accept(DIRECT)
+            .filter(name -> !name.equals(EVERYTHING))
+            .filter(name -> !(statement instanceof Statement.Compare && name.equals(Bodies.ALL)));
+    return of(direct, entries, DataStatement.Table.class);
+  }
+
+  private static Set<String> of(
+      Statement statement, Map<String, Entry> entries, Class<? extends Statement> ends) {
+    return of(statement.accept(DIRECT), entries, ends);
+  }
+
+  private static Set<String> of(
+      Stream<String> direct, Map<String, Entry> entries, Class<? extends Statement> ends) {
+    Set<String> names = new LinkedHashSet<>();
+    Set<String> open =
+        direct
             .flatMap(
                 name ->
                     name.equals(EVERYTHING)
@@ -238,8 +262,20 @@ final class References implements Statement.Visitor<Stream<String>> {
   }
 
   @Override
+  public Stream<String> law(LawStatement law) {
+    return law instanceof LawStatement.Use use
+        ? use.stated().stream().flatMap(this::relation)
+        : Stream.empty();
+  }
+
+  @Override
   public Stream<String> data(DataStatement data) {
     return data.acceptData(new DataNames());
+  }
+
+  @Override
+  public Stream<String> open(Open open) {
+    return open.around().accept(this);
   }
 
   @Override

@@ -62,6 +62,7 @@ final class Releasing {
         release.description(),
         chart,
         charge,
+        body,
         trajectory,
         asked.isPresent(),
         period.isPresent() ? period.getAsDouble() : null,

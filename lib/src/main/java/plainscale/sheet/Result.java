@@ -47,10 +47,12 @@ public sealed interface Result
         Result.Narrated,
         Result.Captioned,
         Result.Noted,
+        Result.Unfinished,
         Result.Mistaken,
         FieldResult,
         DataResult,
-        GuardResult {
+        GuardResult,
+        LawResult {
 
   /** Calls the visitor's method for this kind of result. */
   <R> R accept(Visitor<R> visitor);
@@ -214,10 +216,15 @@ public sealed interface Result
     }
   }
 
-  /** Values before and after a change, and the relations that were changed. */
-  record Compared(List<Reworded> relations, List<Row> rows, Writing writing) implements Result {
+  /**
+   * Values before and after a change; {@code changes} are the names that were changed and what they
+   * are instead, as it was written, {@code relations} the relations that were changed.
+   */
+  record Compared(List<Equation> changes, List<Reworded> relations, List<Row> rows, Writing writing)
+      implements Result {
     /** Keeps its own copies of the lists. */
     public Compared {
+      changes = List.copyOf(changes);
       relations = List.copyOf(relations);
       rows = List.copyOf(rows);
     }
@@ -340,6 +347,17 @@ public sealed interface Result
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.noted(this);
+    }
+  }
+
+  /**
+   * A line with that many blanks for students to fill in, or, with none of its own, one that waits
+   * for the blanks of other lines: nothing is wrong, and the sentence says what is asked for.
+   */
+  record Unfinished(String sentence, int blanks) implements Result {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.unfinished(this);
     }
   }
 
@@ -472,7 +490,11 @@ public sealed interface Result
 
     R guard(GuardResult guard);
 
+    R law(LawResult law);
+
     R noted(Noted noted);
+
+    R unfinished(Unfinished unfinished);
 
     R mistaken(Mistaken mistaken);
   }

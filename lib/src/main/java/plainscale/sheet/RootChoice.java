@@ -69,6 +69,9 @@ record RootChoice(Wave wave, Statement.Solve solve, String source, Function<Expr
       Evaluator.at(source, solve.span(), found::shown);
       return Optional.of(found);
     } catch (ProblemException noValue) {
+      if (noValue.isBlank()) {
+        throw noValue;
+      }
       return Optional.empty();
     }
   }

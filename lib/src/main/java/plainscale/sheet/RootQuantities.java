@@ -106,7 +106,7 @@ record RootQuantities(Wave wave, List<Equation> equations, List<String> unknowns
     for (Equation equation : equations) {
       Expr difference =
           new Expr.Binary(NOWHERE, Expr.Operator.MINUS, equation.left(), equation.right(), NOWHERE);
-      differences.add(other.number(difference));
+      differences.add(other.number(difference, ""));
     }
     return differences;
   }

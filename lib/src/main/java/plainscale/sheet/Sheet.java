@@ -1,8 +1,8 @@
 package plainscale.sheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +14,7 @@ import plainscale.laws.Constants;
 import plainscale.magnitude.Writing;
 import plainscale.notation.Names;
 import plainscale.notation.Notation;
+import plainscale.notation.Open;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
@@ -111,21 +112,31 @@ public final class Sheet {
     SheetNames names = new SheetNames(entries, settings.constants());
     Showing showing = new Showing(cell.source(), wave, names, settings);
     Presenter presenter = new Presenter(cellId, showing);
+    Unfinished unfinished = new Unfinished(showing);
     Watch watch = new Watch(cellId, showing, cautioned);
-    Set<Result> results = new LinkedHashSet<>();
+    List<Result> results = new ArrayList<>();
     for (Statement statement : cell.statements()) {
       if (Definitions.isSecond(statement, cellId, entries)) {
         continue; // told with the definitions
       }
       try {
         results.add(statement.accept(presenter));
+        results.addAll(statement instanceof Open ? unfinished.mistakes(statement) : List.of());
         results.addAll(watch.after(statement));
       } catch (ProblemException e) {
         presenter.withoutValue(statement).ifPresent(results::add);
-        results.addAll(mistakes(e));
+        results.addAll(e.isBlank() ? unfinished.waiting(statement, e) : mistakes(e));
       }
     }
-    return List.copyOf(results);
+    return toldOnce(results);
+  }
+
+  /** Each line with blanks counts, though its sentence be that of another. */
+  private static List<Result> toldOnce(List<Result> results) {
+    Set<Result> told = new HashSet<>();
+    return results.stream()
+        .filter(result -> told.add(result) || result instanceof Result.Unfinished)
+        .toList();
   }
 
   private static List<Result> mistakes(ProblemException e) {
@@ -189,6 +200,12 @@ public final class Sheet {
   /** The names as they stand. */
   public Names names() {
     return new SheetNames(entries, settings.constants());
+  }
+
+  /** The statements of a cell as they were read in its last run; none if it could not be read. */
+  public synchronized List<SheetLine> lines(String cellId) {
+    Cell cell = cells.get(cellId);
+    return cell == null ? List.of() : cell.statements().stream().map(SheetLine::of).toList();
   }
 
   /** What defines a name. */

@@ -22,6 +22,7 @@ import plainscale.laws.Constants;
 import plainscale.notation.DataStatement;
 import plainscale.notation.Expr;
 import plainscale.notation.FieldStatement;
+import plainscale.notation.Open;
 import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Span;
@@ -244,9 +245,9 @@ final class Wave implements Scope {
     return new Evaluator(source, this, budget).evaluate(expr);
   }
 
-  /** The value of what follows from relations, as a number in coherent SI units. */
-  Quantity number(Expr expr) {
-    return CoherentNumbers.of(expr, this, budget);
+  /** The value of what follows from relations of some source, as a number in coherent SI units. */
+  Quantity number(Expr expr, String source) {
+    return CoherentNumbers.of(expr, this, budget, source);
   }
 
   @Override
@@ -254,6 +255,9 @@ final class Wave implements Scope {
     Entry entry = entries.get(name.text());
     if (entry == null && values.containsKey(name.text())) {
       return values.get(name.text()); // a constant that was changed
+    }
+    if (Open.isBlank(name)) {
+      throw Blanks.problem(name, source);
     }
     if (entry == null) {
       return constants
@@ -275,7 +279,7 @@ final class Wave implements Scope {
   private static ProblemException seenFrom(
       ProblemException e, Entry entry, Expr.Name name, String source) {
     Problem root = e.problems().get(0);
-    if (entry.source().equals(source) || root.source().equals(source)) {
+    if (e.isBlank() || entry.source().equals(source) || root.source().equals(source)) {
       return e;
     }
     String cause = ELSEWHERE.matcher(root.sentence()).replaceFirst("");
@@ -327,6 +331,7 @@ final class Wave implements Scope {
   }
 
   private Quantity compute(Entry entry) {
+    Blanks.refuse(entry);
     Statement statement = entry.statement();
     if (statement instanceof Statement.Given given) {
       return Evaluator.at(entry.source(), given.span(), () -> measurements.of(given));

@@ -43,7 +43,8 @@ final class WhatIfs {
     if (whatIf.shown().isEmpty() && rows.stream().noneMatch(WhatIfs::follows)) {
       rows.addAll(turned(whatIf, other));
     }
-    return new Result.Compared(other.relations(), rows, showing.writing());
+    return new Result.Compared(
+        Alternative.written(whatIf.changes()), other.relations(), rows, showing.writing());
   }
 
   private static boolean follows(Result.Row row) {

@@ -24,6 +24,11 @@ final class NearUnits {
 
   private NearUnits() {}
 
+  /** What a text that is no symbol at all usually means. */
+  static List<String> slip(String wrong) {
+    return Optional.ofNullable(SLIPS.get(wrong)).map(List::of).orElse(List.of());
+  }
+
   static List<String> of(String wrong) {
     UnitTable table = UnitTable.standard();
     List<String> near = new ArrayList<>();

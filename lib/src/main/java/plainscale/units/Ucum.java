@@ -20,6 +20,12 @@ final class Ucum {
       Pattern.compile(
           "(?:TERM(?:\\.TERM)*)?(?:/(?:TERM|\\(TERM(?:[./]TERM)*\\)))?".replace("TERM", TERM));
 
+  /**
+   * Codes that the library has wrong: its horsepower lacks the 550 foot pounds-force a second, and
+   * its constants of nature are those of 1986 or 2006.
+   */
+  private static final Pattern WRONG = Pattern.compile("\\[(?:HP|h|k|e|m_e|m_p|G|eps_0|mu_0)\\]");
+
   private Ucum() {}
 
   private static final class Holder {
@@ -38,7 +44,7 @@ final class Ucum {
    */
   static Optional<Unit<?>> find(String text) {
     boolean mayBeCode = text.indexOf('[') >= 0 || text.indexOf('_') >= 0;
-    if (!mayBeCode || !UNITS.matcher(text).matches()) {
+    if (!mayBeCode || !UNITS.matcher(text).matches() || WRONG.matcher(text).find()) {
       return Optional.empty();
     }
     try {

@@ -174,8 +174,9 @@ public final class UnitParser {
 
   private UnitException unknown(String name, int start) {
     if (name.isEmpty() && start < text.length()) {
-      return fault(
-          "I cannot read “" + text.substring(start) + "” as part of a unit.", start, text.length());
+      String rest = text.substring(start);
+      String sentence = "I cannot read “" + rest + "” as part of a unit.";
+      return new UnitException(sentence, start, text.length(), NearUnits.slip(rest));
     }
     if (name.isEmpty()) {
       return fault("A unit is missing here.", start, start);

@@ -52,6 +52,14 @@ class SolverTest {
     assertTrue(derivation.steps().size() <= 7, Systems.text(derivation));
   }
 
+  /** At some random points the exponential is below the smallest double: they say nothing. */
+  @Test
+  void aLogarithmOfAQuotientIsUndone() {
+    Derivation derivation =
+        Systems.solve("m_0", names("v", "v_0", "v_e", "m"), "v - v_0 = v_e ln(m_0/m)");
+    assertEquals("m exp((v - v_0)/v_e)", Printer.print(solved(derivation).answer()));
+  }
+
   @Test
   void aRootSaysWhichSignWasTakenAndWhichNot() {
     Derivation derivation = hanging();

@@ -62,7 +62,9 @@ class LessonTest {
     Path missing = folder.resolve("missing.ipynb");
     assertEquals("There is no file " + missing + ".", cannotRead(missing));
     Path latin = Files.write(folder.resolve("latin.ipynb"), new byte[] {'{', (byte) 0xE9, '}'});
-    assertEquals("latin.ipynb is not a text in UTF-8, so it is not a notebook.", cannotRead(latin));
+    assertEquals(
+        "latin.ipynb is not a text in UTF-8, so it is no lesson; save it as UTF-8.",
+        cannotRead(latin));
   }
 
   @Test

@@ -7,8 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -73,5 +77,51 @@ class WholeFileTest {
     assertThrows(LessonException.class, () -> WholeFile.write(file, "lone surrogate \ud800"));
     assertEquals("old", Files.readString(file));
     assertEquals(List.of("a.html"), names());
+  }
+
+  @Test
+  void aLinkStaysAndItsFileIsReplaced() throws Exception {
+    Path file = Files.writeString(folder.resolve("a.html"), "old");
+    Files.createDirectory(folder.resolve("links"));
+    Path link = Files.createSymbolicLink(folder.resolve("links/b.html"), Path.of("../a.html"));
+    Path second = Files.createSymbolicLink(folder.resolve("c.html"), link);
+    WholeFile.write(second, "new");
+    assertTrue(Files.isSymbolicLink(second) && Files.isSymbolicLink(link));
+    assertEquals("new", Files.readString(file));
+    assertEquals(List.of("a.html", "c.html", "links", "links/b.html"), names());
+  }
+
+  @Test
+  void aLinkToWhatIsNotThereYetMakesIt() throws Exception {
+    Path link = Files.createSymbolicLink(folder.resolve("b.html"), Path.of("made/a.html"));
+    WholeFile.write(link, "new");
+    assertEquals("new", Files.readString(folder.resolve("made/a.html")));
+    assertTrue(Files.isSymbolicLink(link));
+  }
+
+  @Test
+  void aLinkToItselfLeadsNowhere() throws Exception {
+    Path ring = folder.resolve("ring.html");
+    Files.createSymbolicLink(ring, ring.getFileName());
+    assertEquals("The link " + ring + " leads nowhere. Nothing was changed.", refused(ring));
+  }
+
+  @Test
+  void aFolderMayBeALink() throws Exception {
+    Path real = Files.createDirectory(folder.resolve("real"));
+    Path link = Files.createSymbolicLink(folder.resolve("link"), real);
+    WholeFile.write(link.resolve("a.html"), "new");
+    assertEquals("new", Files.readString(real.resolve("a.html")));
+  }
+
+  @Test
+  void whoMayReadTheOlderFileMayReadTheNewOne() throws Exception {
+    Path file = Files.writeString(folder.resolve("a.html"), "old");
+    Assumptions.assumeTrue(
+        file.getFileSystem().supportedFileAttributeViews().contains("posix"), "no such rights");
+    Set<PosixFilePermission> mine = PosixFilePermissions.fromString("rw-r-----");
+    Files.setPosixFilePermissions(file, mine);
+    WholeFile.write(file, "new");
+    assertEquals(mine, Files.getPosixFilePermissions(file));
   }
 }

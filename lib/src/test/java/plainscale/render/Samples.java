@@ -173,6 +173,15 @@ final class Samples {
         plot d^2 against d from -1 cm to 2 cm
         """);
     CELLS.put(
+        "laws",
+        """
+        use coulomb with F = F_e, q_1 = q, q_2 = 2*q "push & <b>"
+        use shm_position as swing with x_m = sqrt(d 1 [m]), t = 1 [s]
+        use rotation_rate
+        use "charged balls & <b> $x$"
+        """);
+    CELLS.put("blanks", "given z = ? cm \"length < 5 $x$\"\ny = ?\n2*y z");
+    CELLS.put(
         "expectations",
         """
         expect m below 3 g "a < b"

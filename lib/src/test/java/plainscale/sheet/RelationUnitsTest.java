@@ -2,6 +2,7 @@ package plainscale.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static plainscale.sheet.Cells.marked;
 import static plainscale.sheet.Cells.onlyProblem;
 import static plainscale.sheet.Cells.run;
 import static plainscale.sheet.Cells.value;
@@ -35,6 +36,30 @@ class RelationUnitsTest {
     assertEquals(expected, value(sheet, unknown).value().doubleValue(), 1e-4);
   }
 
+  /**
+   * An eighth of a turn; ω t is a number for the units, and the relation says that it is an angle.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "x = A cos(360 [°] t/T) | given T = 8.0 s",
+        "x = A cos(ω t*1 [rad]) | given ω = 0.785398163397448 rad/s"
+      })
+  void anAngleThatIsWrittenOutMakesAProductOne(String relation, String given) {
+    run(sheet, "cell", "given A = 2.0 cm", "given t = 1.0 s", given);
+    run(sheet, "solve", "relation swing: " + relation, "solve swing for x");
+    assertEquals(0.02 * Math.sqrt(0.5), value(sheet, "x").value().doubleValue(), 1e-12);
+  }
+
+  @Test
+  void withoutAWrittenAngleAProductIsRefusedAsAnAngle() {
+    run(sheet, "cell", "given A = 2.0 cm", "given t = 1.0 s", "given f = 2.0 Hz");
+    Problem problem =
+        onlyProblem(sheet.run("solve", "relation swing: x = A cos(f t)\nsolve swing for x"));
+    assertEquals(Problem.Kind.UNIT, problem.kind());
+  }
+
   @Test
   void anotherNumberThanZeroStillNeedsItsUnit() {
     Problem problem =
@@ -48,6 +73,36 @@ class RelationUnitsTest {
     text("given l = 1 m", "relation om: x + l ln(x/l) = 0", "solve om for x");
     assertEquals(0.567143, value(sheet, "x").value().doubleValue(), 1e-6);
     assertEquals("m", value(sheet, "x").displayUnit().text());
+  }
+
+  private static final String[] TWO_RODS = {
+    "given T_1 = 100.0 °C",
+    "given T_2 = 20.0 °C",
+    "given k_1 = 80.0 W/(m K)",
+    "given k_2 = 220 W/(m K)",
+    "relation one: P = k_1 b (T_1 - T)",
+    "relation two: P = k_2 b (T - T_2)",
+    "relation three: b = s^2",
+    "given s = 2.0 m"
+  };
+
+  /**
+   * The joint of two rods: their breadth b has no value, but drops out. University Physics 2, 1.11.
+   */
+  @Test
+  void whatDropsOutNeedsNoValueForReadingsToBeKelvins() {
+    text(TWO_RODS);
+    run(sheet, "solve", "solve one, two for T in °C");
+    assertEquals(293.15 + 80 * 80 / 300.0, value(sheet, "T").value().doubleValue(), 1e-9);
+  }
+
+  @Test
+  void aCircleIsToldAtTheStatement() {
+    text(TWO_RODS);
+    Problem problem =
+        onlyProblem(sheet.run("solve", "solve one, two for T in °C\nsolve two, three for P"));
+    assertTrue(problem.sentence().contains("is defined by itself"), problem::sentence);
+    assertEquals("solve two, three for P", marked(problem));
   }
 
   /** One part at 20 °C and two at 80 °C: 60 °C, by differences alone. */

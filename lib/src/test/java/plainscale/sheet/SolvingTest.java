@@ -73,6 +73,23 @@ class SolvingTest {
     assertEquals(0.75, Math.tan(value(sheet, "β").value().doubleValue()), 1e-12);
   }
 
+  /** Two masses over a pulley: the acceleration from both relations, then the tension from one. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "solve up, down for a | solve up for P",
+        "solve up for P | solve up, down for a",
+        "solve up, down for a | solve up, down for P"
+      })
+  void anUnknownMayFollowFromAnotherAndFromOneOfItsRelations(String first, String second) {
+    run(sheet, "masses", "given m_1 = 2.0 kg", "given m_2 = 3.0 kg");
+    run(sheet, "laws", "relation up: P - m_1 g_n = m_1 a", "relation down: m_2 g_n - P = m_2 a");
+    run(sheet, "solve", first, second);
+    assertEquals(9.80665 / 5, value(sheet, "a").value().doubleValue(), 1e-9);
+    assertEquals(2 * 9.80665 * 1.2, value(sheet, "P").value().doubleValue(), 1e-9);
+  }
+
   @Test
   void whatWasSolvedForIsANameOfTheSheetAndFollowsTheGivens() {
     run(sheet, "solve", "solve level, upright, shape for q");

@@ -96,6 +96,9 @@ class UnitParserTest {
         "$ | I cannot read “$” as part of a unit. | $ | ",
         "[lb_av]80643 | I cannot read | [lb_av]80643 | ",
         "J/[lb_av].K | I cannot read | [lb_av].K | ",
+        "[HP] | I cannot read “[HP]” as part of a unit. | [HP] | hp",
+        "[h] | I cannot read “[h]” as part of a unit. | [h] | ",
+        "J.[m_e] | I cannot read “[m_e]” as part of a unit. | [m_e] | ",
         "Newton | I do not know the unit “Newton”. | Newton | N",
         "KILOGRAMS | I do not know the unit “KILOGRAMS”. | KILOGRAMS | kg"
       })

@@ -15,21 +15,36 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** The notebooks beside this class: whatever lies there ships. */
+/** The lessons beside this class, in both forms: whatever lies there ships. */
 public final class ShippedLessons {
   private static final String FOLDER = "/plainscale/lessons";
 
   private ShippedLessons() {}
 
-  /** The texts of the notebooks by file name, in the order of the names. */
+  /** The notebooks by file name, in the order of the names. */
+  public static SortedMap<String, String> notebooks() {
+    return files(".ipynb");
+  }
+
+  /** The same lessons as texts, likewise. */
   public static SortedMap<String, String> texts() {
+    return files(".md");
+  }
+
+  /** The tables that lessons read, likewise. */
+  public static SortedMap<String, String> tables() {
+    return files(".csv");
+  }
+
+  private static SortedMap<String, String> files(String ending) {
     try {
       URI self = self();
       if (!self.getScheme().equals("jar")) {
-        return texts(Objects.requireNonNull(Path.of(self).getParent(), "a class has a folder"));
+        Path folder = Objects.requireNonNull(Path.of(self).getParent(), "a class has a folder");
+        return files(folder, ending);
       }
       try (FileSystem jar = FileSystems.newFileSystem(self, Map.of())) {
-        return texts(jar.getPath(FOLDER));
+        return files(jar.getPath(FOLDER), ending);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -48,13 +63,13 @@ public final class ShippedLessons {
     }
   }
 
-  private static SortedMap<String, String> texts(Path folder) throws IOException {
-    SortedMap<String, String> texts = new TreeMap<>();
+  private static SortedMap<String, String> files(Path folder, String ending) throws IOException {
+    SortedMap<String, String> found = new TreeMap<>();
     try (Stream<Path> files = Files.list(folder)) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".ipynb")).toList()) {
-        texts.put(String.valueOf(file.getFileName()), Files.readString(file));
+      for (Path file : files.filter(f -> f.toString().endsWith(ending)).toList()) {
+        found.put(String.valueOf(file.getFileName()), Files.readString(file));
       }
     }
-    return texts;
+    return found;
   }
 }

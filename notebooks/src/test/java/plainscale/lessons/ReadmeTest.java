@@ -55,7 +55,7 @@ class ReadmeTest {
   }
 
   private static Result.Contrasted contrast() throws LessonException {
-    String text = Objects.requireNonNull(ShippedLessons.texts().get(LESSON));
+    String text = Objects.requireNonNull(ShippedLessons.notebooks().get(LESSON));
     WorkedLesson worked = WorkedLesson.run(Lesson.parse(LESSON, text), done -> {});
     return worked.cells().stream()
         .flatMap(cell -> cell.results().stream())

@@ -27,6 +27,10 @@ public final class ForceDiagram {
   private static final double MOST_BOXES = ACROSS - 2.0 * MARGIN;
   private static final double MOST_DOWN = 14;
   private static final int FEWEST_DOWN = 7;
+
+  /** Room to draw in where nothing is drawn. */
+  private static final int DOWN_TO_DRAW = 12;
+
   private static final double GUTTER = 26;
   private static final double LINK = 16;
   private static final Stroke PAIR = Stroke.dotted(Shade.INK, 2);
@@ -109,12 +113,13 @@ public final class ForceDiagram {
 
   /** Panels side by side, all as high as the highest. */
   private void row(List<Panel> panels) {
-    int down = panels.stream().mapToInt(Panel::down).max().orElse(FEWEST_DOWN);
+    int fewest = edition == Edition.DOT ? DOWN_TO_DRAW : FEWEST_DOWN;
+    int down = panels.stream().mapToInt(Panel::down).max().orElse(fewest);
     double above = panels.stream().mapToDouble(panel -> panel.above(ACROSS)).max().orElse(0);
     double top = canvas.y() + above;
     for (int i = 0; i < panels.size(); i++) {
       Point corner = new Point(left(i), top);
-      panels.get(i).draw(canvas, corner, ACROSS, Math.max(FEWEST_DOWN, down));
+      panels.get(i).draw(canvas, corner, ACROSS, Math.max(fewest, down));
     }
   }
 

@@ -1,0 +1,32 @@
+package plainscale.document.check;
+
+import java.util.stream.Stream;
+
+/** One thing that is checked. */
+sealed interface Rule
+    permits AttachedPictures,
+        Cautions,
+        CellMistakes,
+        CellRoles,
+        DeclaredSettings,
+        FigureCaptions,
+        FormatVersion,
+        GivenDescriptions,
+        GivenUnits,
+        ImplausibleValues,
+        LessonMinutes,
+        LessonTitle,
+        Metadata,
+        PictureWords,
+        ReaderRemarks,
+        SameDescriptions,
+        TypedNumbers,
+        UnusedGivens,
+        UnusedResults {
+
+  /** What the rule is called in reports. */
+  String name();
+
+  /** What it finds in a lesson. */
+  Stream<Finding> check(CheckedLesson lesson);
+}
