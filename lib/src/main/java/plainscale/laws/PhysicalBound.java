@@ -105,7 +105,7 @@ public final class PhysicalBound {
   }
 
   /**
-   * Whether it is for a quantity of its kind that is called so. A difference of two quantities may
+   * Whether it is for a quantity of its kind that is called so. What something is subtracted in may
    * be negative, unless its name or its words say that it is a quantity of its own.
    */
   boolean isFor(Subject subject, boolean difference) {

@@ -29,8 +29,8 @@ public final class PhysicalBounds {
   }
 
   /**
-   * The bounds of a quantity that is called so; {@code difference} if it is computed as the
-   * difference of two quantities. A reading of a temperature scale is a temperature, whatever it is
+   * The bounds of a quantity that is called so; {@code difference} if something is subtracted in
+   * what it is computed from. A reading of a temperature scale is a temperature, whatever it is
    * called.
    */
   public static List<PhysicalBound> of(Quantity quantity, Subject subject, boolean difference) {

@@ -72,29 +72,26 @@ final class Watch {
 
   private Optional<Watched> watched(Statement statement) {
     if (statement instanceof Statement.Given given) {
-      return named(given.name(), statement, null, false);
+      return named(given.name(), statement, null);
     }
     if (statement instanceof Statement.Definition definition) {
-      UnitOfMeasure unit = definition.format().in();
-      return named(definition.name(), statement, unit, isDifference(definition.formula()));
+      return named(definition.name(), statement, definition.format().in());
     }
     if (statement instanceof Statement.Solve solve) {
       boolean told = solve.telling() != Statement.Telling.BOXES; // what is to be filled in
-      return told
-          ? named(solve.unknown(), statement, solve.format().in(), false)
-          : Optional.empty();
+      return told ? named(solve.unknown(), statement, solve.format().in()) : Optional.empty();
     }
     return statement instanceof Statement.Show show ? shown(show) : Optional.empty();
   }
 
-  private Optional<Watched> named(
-      String name, Statement statement, @Nullable UnitOfMeasure unit, boolean difference) {
+  private Optional<Watched> named(String name, Statement statement, @Nullable UnitOfMeasure unit) {
     Entry entry = showing.names().entries().get(name);
     if (entry == null || !entry.cellId().equals(cellId)) {
       return Optional.empty(); // another cell defines it now
     }
     Expr.Name value = new Expr.Name(statement.span(), name);
     Subject subject = new Subject(name, entry.description());
+    boolean difference = showing.wave().formula(name).filter(Differences::in).isPresent();
     return Optional.of(new Watched(value, subject, showing.value(value), unit, difference));
   }
 
@@ -107,7 +104,7 @@ final class Watch {
     }
     Subject subject = new Subject(name, show.description());
     Quantity quantity = showing.value(show.value());
-    boolean difference = isDifference(show.value());
+    boolean difference = Differences.in(show.value());
     UnitOfMeasure unit = show.format().in();
     return Optional.of(new Watched(show.value(), subject, quantity, unit, difference));
   }
@@ -120,10 +117,6 @@ final class Watch {
         || statement instanceof Statement.Solve;
   }
 
-  private static boolean isDifference(Expr formula) {
-    return formula instanceof Expr.Binary binary && binary.operator() == Expr.Operator.MINUS;
-  }
-
   private List<Result> judged(Watched watched) {
     List<Result> results = new ArrayList<>();
     List<PhysicalBound> bounds =
@@ -134,8 +127,15 @@ final class Watch {
       impossible.filter(result -> results.isEmpty()).ifPresent(results::add);
     }
     HazardLimits.passed(watched.quantity(), watched.subject(), () -> others(watched), cautioned)
+        .stream()
+        .filter(limit -> !isDifferenceOfReadings(watched, limit))
         .forEach(limit -> results.add(setOff(watched, limit)));
     return results;
+  }
+
+  /** Five kelvins less are not cold. */
+  private static boolean isDifferenceOfReadings(Watched watched, HazardLimit limit) {
+    return limit.unit().isScale() && watched.difference() && !watched.quantity().isReading();
   }
 
   /** Beyond the bound by more than its margin and the uncertainty of the value leave open. */

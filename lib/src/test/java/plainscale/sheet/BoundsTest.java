@@ -115,6 +115,8 @@ class BoundsTest {
         "given T_1 = 293 K\ngiven T_2 = 290 K\nT_2 - T_1",
         "given m_1 = 2.0 kg\ngiven m_2 = 3.0 kg\nm_1 - m_2",
         "given m_1 = 2.0 kg\ngiven m_2 = 3.0 kg\nΔm = m_1 - m_2 \"change of the mass\"",
+        "given m_1 = 2.0 kg\ngiven m_2 = 3.0 kg\nx = (m_1 - m_2)/2",
+        "given m_1 = 2.0 kg\ngiven m_2 = 3.0 kg\nrelation r: x = m_1 - m_2\nsolve r for x with x < 0 kg",
         "given b = -12 cm \"image distance\"",
         "given y = -12 m \"height above the ground\"",
         "q = -e",

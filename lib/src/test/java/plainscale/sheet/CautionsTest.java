@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import plainscale.laws.Hazard;
 import plainscale.laws.HazardLimit;
 import plainscale.laws.HazardLimits;
@@ -129,6 +130,18 @@ class CautionsTest {
     Run run =
         run(sheet, "b", "given E_1 = 3e5 J \"kinetic energy of a car\"", "given x = 8 J \"work\"");
     assertEquals(List.of(), setOff(run.results()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "given T_1 = 80 K\ngiven T_2 = 75 K\nx = T_1 - T_2 \"of the nitrogen\"",
+        "given x = 5 K \"by which the nitrogen was cooled\"",
+        "given x = 70 K \"temperature rise of the water\"",
+      })
+  void aDifferenceOfTemperaturesIsNeitherHotNorCold(String cell) {
+    List<Result> results = run(new Sheet(), "a", cell.split("\n")).results();
+    assertEquals(List.of(), setOff(results), () -> Renderers.text(results));
   }
 
   @Test
