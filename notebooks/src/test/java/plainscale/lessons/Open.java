@@ -11,6 +11,7 @@ import plainscale.algebra.Equation;
 import plainscale.algebra.Step;
 import plainscale.document.Blank;
 import plainscale.document.WorkedLesson.WorkedCell;
+import plainscale.document.edition.ConstantsUsed;
 import plainscale.document.edition.Fading;
 import plainscale.magnitude.Writing;
 import plainscale.notation.ScalePicture;
@@ -49,6 +50,7 @@ record Open(String text, Set<String> numbers) {
       }
     }
     numbers.addAll(PageNumbers.ofText(text.toString()));
+    numbers.addAll(StudentPagesTest.rendered(ConstantsUsed.of(lesson.worked())));
     return new Open(text.toString(), numbers);
   }
 

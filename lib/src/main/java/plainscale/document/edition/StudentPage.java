@@ -5,6 +5,8 @@ import static java.util.stream.Collectors.joining;
 import java.util.List;
 import java.util.OptionalInt;
 import plainscale.render.Html;
+import plainscale.render.Renderers;
+import plainscale.sheet.Result;
 
 /** The page that students fill in: nothing of the key is in it. */
 record StudentPage(Cells cells) {
@@ -13,7 +15,7 @@ record StudentPage(Cells cells) {
         cells.words().tag(),
         cells.worked().lesson().title(),
         List.of("handout.css", "worksheet.css", "student.css"),
-        opening() + cells.shown().stream().map(cells::section).collect(joining()),
+        opening() + constants() + cells.shown().stream().map(cells::section).collect(joining()),
         "");
   }
 
@@ -36,5 +38,17 @@ record StudentPage(Cells cells) {
         + "</span><span class=\"when\"></span></p>\n"
         + title
         + time;
+  }
+
+  /** What nobody measures, and everybody who works on paper needs. */
+  private String constants() {
+    List<Result> constants = ConstantsUsed.of(cells.worked());
+    return constants.isEmpty()
+        ? ""
+        : "<section class=\"worked\"><p><b>"
+            + Html.escape(cells.words().say("constants"))
+            + "</b></p>"
+            + Renderers.pageHtml(constants)
+            + "</section>\n";
   }
 }
