@@ -6,7 +6,7 @@ from html.parser import HTMLParser
 import pytest
 
 import browsers
-from environment import LESSONS, TARGET, plainscale
+from environment import LESSONS, TARGET, has_short_numbers, plainscale
 
 LINKS = {"src", "href", "xlink:href", "srcset", "action", "formaction", "poster", "data", "background"}
 SCHEME = re.compile(r"^\s*(?!data:)(//|[a-z][a-z0-9+.-]*:)", re.I)
@@ -132,7 +132,7 @@ def test_every_picture_has_a_text(opened):
 
 
 @pytest.mark.browser
-def test_digits_that_are_copied_are_a_plain_number(opened):
+def test_digits_that_are_copied_are_a_plain_number(opened, request):
     copied = browsers.selected(opened, ".ps-contrast tr")
     digits = [text for text in copied if re.fullmatch(r"\d{7,}", text)]
-    assert digits, copied
+    assert digits or has_short_numbers(request.node.name), copied
