@@ -16,7 +16,7 @@ import plainscale.document.LessonException;
     name = "install",
     mixinStandardHelpOptions = true,
     description =
-        "Installs the kernel for Jupyter: for this user, for the active Python environment, or under a prefix.",
+        "Installs the kernels for Jupyter, Plainscale and Plainscale Java: for this user, for the active Python environment, or under a prefix.",
     footer = {
       "",
       "Examples:",
@@ -48,15 +48,27 @@ final class InstallCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     install(kernels(), out);
     out.println("Start JupyterLab, open a new notebook and choose Plainscale.");
+    out.println("Plainscale Java is for people who program: its cells can do all that you can.");
     out.flush();
     return 0;
   }
 
   /** Installs into a folder of kernels and says where. */
   static void install(Path kernels, PrintWriter out) throws CommandException, LessonException {
-    KernelSpec kernel = new KernelSpec(kernels);
+    for (CellLanguage language : CellLanguage.values()) {
+      if (language.isAvailable()) {
+        install(new KernelSpec(language, kernels), language.title(), out);
+      } else {
+        out.println(language.title() + " needs a JDK, and this Java is a runtime: left out.");
+      }
+    }
+    out.flush();
+  }
+
+  private static void install(KernelSpec kernel, String title, PrintWriter out)
+      throws CommandException, LessonException {
     kernel.write();
-    out.println("Installed the kernel in " + kernel.folder());
+    out.println("Installed " + title + " in " + kernel.folder());
     if (!kernel.archive()) {
       out.println("The archive that makes it start faster could not be made; it works without.");
     }

@@ -21,9 +21,6 @@ import plainscale.document.WholeFile;
  * faster.
  */
 final class KernelSpec {
-  /** The name of the kernelspec. */
-  static final String NAME = "plainscale";
-
   private static final JsonMapper JSON = JsonMapper.builder().build();
   private static final String JAR = "plainscale.jar";
   private static final String ARCHIVE = "plainscale.jsa";
@@ -39,14 +36,15 @@ final class KernelSpec {
           "-XX:TieredStopAtLevel=1",
           "-XX:+UseSerialGC",
           "-Xms16m",
-          "-Xmx256m",
           "-Xlog:disable");
 
+  private final CellLanguage language;
   private final Path folder;
 
   /** A kernelspec in a folder of kernels. */
-  KernelSpec(Path kernels) {
-    this.folder = kernels.resolve(NAME);
+  KernelSpec(CellLanguage language, Path kernels) {
+    this.language = language;
+    this.folder = kernels.resolve(language.spec());
   }
 
   Path folder() {
@@ -96,12 +94,11 @@ final class KernelSpec {
     argv.add(java());
     argv.add("-XX:SharedArchiveFile=" + folder.toAbsolutePath().resolve(ARCHIVE));
     FLAGS.forEach(argv::add);
-    argv.add("-jar")
-        .add(folder.toAbsolutePath().resolve(JAR).toString())
-        .add("kernel")
-        .add("{connection_file}");
-    spec.put("display_name", "Plainscale");
-    spec.put("language", "plainscale");
+    argv.add("-Xmx" + language.heap());
+    argv.add("-jar").add(folder.toAbsolutePath().resolve(JAR).toString());
+    language.arguments("{connection_file}").forEach(argv::add);
+    spec.put("display_name", language.title());
+    spec.put("language", language.jupyterName());
     spec.put("interrupt_mode", "message");
     spec.putObject("metadata").put("debugger", false);
     return spec.toPrettyString() + "\n";
@@ -127,7 +124,8 @@ final class KernelSpec {
                   "-Xlog:disable",
                   "-jar",
                   folder.toAbsolutePath().resolve(JAR).toString(),
-                  WarmUpCommand.NAME)
+                  WarmUpCommand.NAME,
+                  language.name())
               .redirectErrorStream(true)
               .redirectOutput(ProcessBuilder.Redirect.DISCARD)
               .start();

@@ -43,10 +43,10 @@ public final class Main implements Runnable {
    * end would wait for.
    */
   static int run(PrintWriter out, PrintWriter err, String... arguments) {
-    boolean kernel =
-        arguments.length == 2 && arguments[0].equals("kernel") && !arguments[1].startsWith("-");
-    if (kernel) {
-      return KernelCommand.serve(arguments[1]);
+    for (CellLanguage language : CellLanguage.values()) {
+      if (language.isKernel(arguments)) {
+        return KernelCommand.serve(arguments[1], language);
+      }
     }
     CommandLine line = new CommandLine(new Main()).setOut(out).setErr(err);
     line.setExecutionExceptionHandler(Main::told);

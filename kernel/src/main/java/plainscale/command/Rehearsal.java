@@ -11,7 +11,6 @@ import java.util.Map;
 import org.zeromq.SocketType;
 import org.zeromq.ZContext;
 import org.zeromq.ZMQ;
-import plainscale.language.NotationLanguage;
 import plainscale.session.KernelServer;
 import plainscale.wire.Channel;
 import plainscale.wire.ConnectionFile;
@@ -28,33 +27,25 @@ final class Rehearsal {
   private static final String HOST = "127.0.0.1";
   private static final String KEY = "rehearsal";
   private static final int PATIENCE_MILLIS = 20_000;
-  private static final String CELL =
-      """
-      given m = 2.70 ± 0.05 g "mass"
-      given d = 14.0(5) cm
-      w = m g_n
-      n = m/(2 [u])
-      show n in words
-      show w in mN to 2 figures
-      say "weight {w}"
-      contrast w with k_e e^2/d^2
-      """;
 
   private final WireCodec codec = new WireCodec(KEY);
+  private final CellLanguage language;
   private final ConnectionFile connection;
   private int sent;
 
-  private Rehearsal(ConnectionFile connection) {
+  private Rehearsal(CellLanguage language, ConnectionFile connection) {
+    this.language = language;
     this.connection = connection;
   }
 
   /** Starts a kernel, talks to it and lets it end; returns whether every question was answered. */
-  static boolean run() throws IOException, InterruptedException {
+  static boolean run(CellLanguage language) throws IOException, InterruptedException {
     Rehearsal rehearsal =
-        new Rehearsal(new ConnectionFile(ConnectionFile.Transport.TCP, HOST, freePorts(), KEY));
+        new Rehearsal(
+            language, new ConnectionFile(ConnectionFile.Transport.TCP, HOST, freePorts(), KEY));
     Thread kernel =
         new Thread(
-            () -> KernelServer.run(rehearsal.connection, NotationLanguage::new), "rehearsal");
+            () -> KernelServer.run(rehearsal.connection, language.factory()), "rehearsal");
     kernel.setDaemon(true);
     kernel.start();
     boolean answered = rehearsal.talk();
@@ -85,9 +76,8 @@ final class Rehearsal {
       shell.connect(connection.endpoint(Channel.SHELL));
       boolean answered =
           ask(shell, "kernel_info_request", Json.object())
-              && ask(shell, "execute_request", execute(CELL))
-              && ask(shell, "execute_request", execute("1 + 1"))
-              && ask(shell, "execute_request", execute("d + w"))
+              && language.rehearsal().stream()
+                  .allMatch(cell -> ask(shell, "execute_request", execute(cell)))
               && ask(shell, "complete_request", Json.object().put("code", "m").put("cursor_pos", 1))
               && ask(shell, "inspect_request", inspect())
               && ask(shell, "is_complete_request", Json.object().put("code", "m"));

@@ -3,6 +3,7 @@ package plainscale.command;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
 
 /** Loads the classes that a kernel needs, so that they can be archived, and exits. */
 @Command(
@@ -12,8 +13,11 @@ import picocli.CommandLine.Command;
 final class WarmUpCommand implements Callable<Integer> {
   static final String NAME = "warm-up";
 
+  @Parameters(arity = "0..1", defaultValue = "NOTATION")
+  private CellLanguage language = CellLanguage.NOTATION;
+
   @Override
   public Integer call() throws IOException, InterruptedException {
-    return Rehearsal.run() ? 0 : Main.FAILED;
+    return Rehearsal.run(language) ? 0 : Main.FAILED;
   }
 }

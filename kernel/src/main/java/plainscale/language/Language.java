@@ -14,10 +14,10 @@ public interface Language extends AutoCloseable {
   LanguageInfo info();
 
   /**
-   * Runs a cell; what it shows goes to {@code outputs} as it comes. Never throws for a user's
-   * mistake.
+   * Runs a cell; what it shows goes to {@code outputs} as it comes, what it asks for comes from
+   * {@code input}. Never throws for a user's mistake.
    */
-  Outcome execute(Cell cell, Outputs outputs);
+  Outcome execute(Cell cell, Outputs outputs, Input input);
 
   /**
    * Asks the running cell to stop soon; harmless when none runs. Called from another thread, and

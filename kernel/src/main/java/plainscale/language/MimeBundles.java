@@ -10,10 +10,11 @@ import plainscale.sheet.Result;
  * Results as mime bundles: HTML that survives sanitising, plain text always, TeX where there is
  * mathematics.
  */
-final class MimeBundles {
+public final class MimeBundles {
   private MimeBundles() {}
 
-  static MimeBundle of(List<Result> results) {
+  /** One bundle for all of them, in their order. */
+  public static MimeBundle of(List<Result> results) {
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("text/html", Renderers.cellHtml(results));
     Renderers.latex(results).ifPresent(tex -> data.put("text/latex", tex));

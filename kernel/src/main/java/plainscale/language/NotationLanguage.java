@@ -53,7 +53,7 @@ public final class NotationLanguage implements Language {
   }
 
   @Override
-  public Outcome execute(Cell cell, Outputs outputs) {
+  public Outcome execute(Cell cell, Outputs outputs, Input input) {
     stop = false;
     String id = cell.id().orElseGet(() -> "run-" + ++unnamed);
     Run run = sheet.run(id, cell.source(), Budget.usual(() -> stop));

@@ -109,7 +109,8 @@ final class CellOutputs implements Outputs, AutoCloseable {
     flush();
   }
 
-  private synchronized void flush() {
+  /** Publishes what waits to be joined with more. */
+  synchronized void flush() {
     if (!pending.isEmpty()) {
       request.publish(
           "stream",

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.function.Supplier;
 import plainscale.language.Cell;
+import plainscale.language.Input;
 import plainscale.language.Outcome;
 import plainscale.language.Outcome.Failed;
 import plainscale.wire.Json;
@@ -21,16 +22,22 @@ final class ExecuteHandler implements Handler {
   private final LanguageHolder language;
   private final CellQueue cells;
   private final History history;
+  private final Questions questions;
   private final ScheduledExecutorService timer;
 
   /** Counts the cells that are stored; only the cells' thread sees it. */
   private int executionCount;
 
   ExecuteHandler(
-      LanguageHolder language, CellQueue cells, History history, ScheduledExecutorService timer) {
+      LanguageHolder language,
+      CellQueue cells,
+      History history,
+      Questions questions,
+      ScheduledExecutorService timer) {
     this.language = language;
     this.cells = cells;
     this.history = history;
+    this.questions = questions;
     this.timer = timer;
   }
 
@@ -69,7 +76,9 @@ final class ExecuteHandler implements Handler {
   private Outcome runCell(Request request, ExecuteRequest asked) {
     Cell cell = asked.cell();
     try (CellOutputs outputs = new CellOutputs(request, executionCount, cell.silent(), timer)) {
-      Outcome outcome = guarded(() -> language.get().execute(cell, outputs));
+      Input input = questions.of(request, outputs::flush);
+      Outcome outcome = guarded(() -> language.get().execute(cell, outputs, input));
+      questions.close();
       if (outcome instanceof Failed failure) {
         outputs.error(failure);
       }

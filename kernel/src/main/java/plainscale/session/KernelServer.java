@@ -84,17 +84,19 @@ public final class KernelServer {
 
   private void received(Channel channel, List<byte[]> frames, KernelSession session) {
     switch (channel) {
-      case SHELL, CONTROL -> {
-        untouched = false;
-        Decoded decoded = codec.decode(frames);
-        if (decoded instanceof Decoded.Accepted accepted) {
-          session.received(channel, accepted.message());
-        } else if (decoded instanceof Decoded.Rejected rejected) {
-          Log.line("dropped " + rejected.reason().sentence() + " on " + channel);
-        }
-      }
+      case SHELL, CONTROL, STDIN -> message(channel, frames, session);
       case IOPUB -> welcome(frames.get(0));
-      case STDIN, HEARTBEAT -> {}
+      case HEARTBEAT -> {}
+    }
+  }
+
+  private void message(Channel channel, List<byte[]> frames, KernelSession session) {
+    untouched = false;
+    Decoded decoded = codec.decode(frames);
+    if (decoded instanceof Decoded.Accepted accepted) {
+      session.received(channel, accepted.message());
+    } else if (decoded instanceof Decoded.Rejected rejected) {
+      Log.line("dropped " + rejected.reason().sentence() + " on " + channel);
     }
   }
 

@@ -25,6 +25,7 @@ final class KernelSession implements AutoCloseable {
   private final Publisher publisher;
   private final LanguageHolder language = new LanguageHolder();
   private final History history = new History();
+  private final Questions questions = new Questions();
 
   private final ScheduledExecutorService timer = Threads.timer();
   private final ExecutorService cellThread = Threads.single("cells");
@@ -53,7 +54,9 @@ final class KernelSession implements AutoCloseable {
   /** Takes a message over; returns at once. */
   void received(Channel channel, Message message) {
     Request request = new Request(channel, message, publisher);
-    if (channel == Channel.CONTROL) {
+    if (channel == Channel.STDIN) {
+      questions.received(message);
+    } else if (channel == Channel.CONTROL) {
       controlThread.execute(() -> control.dispatch(request));
     } else if (request.type().equals(EXECUTE)) {
       cells.submit(() -> shell.dispatch(request));
@@ -71,6 +74,7 @@ final class KernelSession implements AutoCloseable {
   @Override
   public void close() {
     cells.interrupt(this::interruptLanguage);
+    questions.close();
     cellThread.shutdown();
     assistThread.shutdown();
     controlThread.shutdown();
@@ -80,7 +84,7 @@ final class KernelSession implements AutoCloseable {
 
   private Map<String, Handler> shellHandlers() {
     return Map.ofEntries(
-        Map.entry(EXECUTE, new ExecuteHandler(language, cells, history, timer)),
+        Map.entry(EXECUTE, new ExecuteHandler(language, cells, history, questions, timer)),
         Map.entry("complete_request", asking(AssistHandlers::complete)),
         Map.entry("inspect_request", asking(AssistHandlers::inspect)),
         Map.entry("is_complete_request", asking(AssistHandlers::isComplete)),
@@ -111,6 +115,7 @@ final class KernelSession implements AutoCloseable {
 
   private Optional<ObjectNode> interrupt() {
     cells.interrupt(this::interruptLanguage);
+    questions.close();
     return Optional.of(Contents.ok());
   }
 

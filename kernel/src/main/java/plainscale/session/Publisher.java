@@ -28,6 +28,12 @@ final class Publisher {
     sender.send(request.channel(), reply.causedBy(request.message().header()));
   }
 
+  /** Asks the front end that sent a message; the answer comes back on the same channel. */
+  void ask(Message cause, String type, ObjectNode content) {
+    Message question = Message.of(cause.identities(), header(type), content);
+    sender.send(Channel.STDIN, question.causedBy(cause.header()));
+  }
+
   /** Tells all front ends about an effect of a request. */
   void publish(Header cause, String type, ObjectNode content) {
     sender.send(Channel.IOPUB, onTopic(bytes(type), type, content).causedBy(cause));

@@ -19,6 +19,11 @@ record Request(Channel channel, Message message, Publisher publisher) {
     publisher.reply(this, content);
   }
 
+  /** Asks the front end that sent this request. */
+  void ask(String type, ObjectNode content) {
+    publisher.ask(message, type, content);
+  }
+
   /** Publishes an effect of this request. */
   void publish(String type, ObjectNode content) {
     publisher.publish(message.header(), type, content);

@@ -18,7 +18,7 @@ class NotationLanguageTest {
   private final ShownOutputs outputs = new ShownOutputs();
 
   private Outcome run(String id, String source) {
-    return language.execute(new Cell(source, Optional.of(id), false), outputs);
+    return language.execute(new Cell(source, Optional.of(id), false), outputs, Input.none());
   }
 
   private MimeBundle bundle(String id) {

@@ -10,6 +10,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import plainscale.language.Cell;
 import plainscale.language.Completeness;
 import plainscale.language.Completion;
+import plainscale.language.Input;
 import plainscale.language.Language;
 import plainscale.language.LanguageInfo;
 import plainscale.language.MimeBundle;
@@ -46,11 +47,11 @@ final class FakeLanguage implements Language {
   }
 
   @Override
-  public Outcome execute(Cell cell, Outputs outputs) {
+  public Outcome execute(Cell cell, Outputs outputs, Input input) {
     cells.add(cell);
     interrupts.set(0);
     for (String line : cell.source().lines().toList()) {
-      Outcome outcome = command(line.split(" ", 3), outputs);
+      Outcome outcome = command(line.split(" ", 3), outputs, input);
       if (outcome instanceof Outcome.Failed) {
         return outcome;
       }
@@ -58,7 +59,7 @@ final class FakeLanguage implements Language {
     return new Outcome.Ok();
   }
 
-  private Outcome command(String[] words, Outputs outputs) {
+  private Outcome command(String[] words, Outputs outputs, Input input) {
     String first = words.length > 1 ? words[1] : "";
     String rest = words.length > 2 ? words[2] : "";
     switch (words[0]) {
@@ -68,6 +69,8 @@ final class FakeLanguage implements Language {
       case "change" -> outputs.update(text(rest), first);
       case "value" -> outputs.result(text(first));
       case "flood" -> flood(Integer.parseInt(first), outputs);
+      case "ask" ->
+          outputs.stream(Stream.STDOUT, input.line(first).map(l -> "got " + l).orElse("nobody") + "\n");
       case "keep" -> kept = Optional.of(outputs);
       case "late" -> kept.orElseThrow().display(text("too late"), "late");
       case "poke" -> Thread.currentThread().interrupt();
@@ -127,7 +130,7 @@ final class FakeLanguage implements Language {
 
   @Override
   public Outcome evaluate(String expression, Outputs outputs) {
-    return command(expression.split(" ", 3), outputs);
+    return command(expression.split(" ", 3), outputs, Input.none());
   }
 
   /** Completes the ASCII letters before the cursor. */

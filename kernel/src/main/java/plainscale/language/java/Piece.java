@@ -1,0 +1,51 @@
+package plainscale.language.java;
+
+import java.util.ArrayList;
+import java.util.List;
+import jdk.jshell.SourceCodeAnalysis;
+import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
+
+/**
+ * A part of a cell that JShell runs at once: a declaration, a statement, an expression.
+ *
+ * @param start where it begins in the cell, in chars
+ * @param whole false for text that stops in the middle, or that nobody can make sense of
+ */
+record Piece(String text, int start, boolean whole) {
+
+  /** The pieces of a cell, in order; the last takes all that cannot be read. */
+  static List<Piece> of(String cell, SourceCodeAnalysis analysis) {
+    List<Piece> pieces = new ArrayList<>();
+    int start = nextText(cell, 0);
+    while (start < cell.length()) {
+      String rest = cell.substring(start);
+      CompletionInfo info = analysis.analyzeCompletion(rest);
+      if (info.completeness() == SourceCodeAnalysis.Completeness.EMPTY) {
+        break;
+      }
+      boolean whole = info.completeness().isComplete();
+      int end = whole ? cell.length() - info.remaining().length() : cell.length();
+      pieces.add(new Piece(cell.substring(start, end).stripTrailing(), start, whole));
+      start = nextText(cell, end);
+    }
+    return pieces;
+  }
+
+  private static int nextText(String cell, int from) {
+    int next = from;
+    while (next < cell.length() && Character.isWhitespace(cell.charAt(next))) {
+      next++;
+    }
+    return next;
+  }
+
+  /** Whether it ends in a semicolon, comments left aside: whatever follows that is another piece. */
+  boolean isQuiet(SourceCodeAnalysis analysis) {
+    return !analysis.analyzeCompletion(text + "\n;").remaining().isEmpty();
+  }
+
+  /** The number of the cell's line that a line of the piece is; both count from 1. */
+  int lineInCell(String cell, int line) {
+    return (int) cell.substring(0, start).chars().filter(c -> c == '\n').count() + line;
+  }
+}
