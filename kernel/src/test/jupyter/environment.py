@@ -11,6 +11,7 @@ MODULE = Path(__file__).resolve().parents[3]
 TARGET = MODULE / "target"
 LESSONS = sorted((MODULE.parent / "notebooks").glob("*.ipynb"))
 KERNEL = "plainscale"
+JAVA_KERNEL = "plainscale-java"
 # Seconds after which something is taken to hang; nothing is measured by it.
 PATIENCE = 60
 

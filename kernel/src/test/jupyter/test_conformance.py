@@ -1,11 +1,11 @@
-"""The Jupyter project's own conformance suite, with samples in our notation.
+"""The Jupyter project's own conformance suite, with samples in our notation and in Java.
 
-Left out, because the notation has no such thing: writing to stdout or stderr, a pager, clear_output.
+Left out, because there is no such thing: a pager, clear_output; for the notation also stdout and stderr.
 """
 
 import jupyter_kernel_test
 
-from environment import KERNEL
+from environment import JAVA_KERNEL, KERNEL
 
 
 class TestConformance(jupyter_kernel_test.KernelTests):
@@ -38,4 +38,36 @@ class TestConformance(jupyter_kernel_test.KernelTests):
 
 class TestWelcome(jupyter_kernel_test.IopubWelcomeTests):
     kernel_name = KERNEL
+    support_iopub_welcome = True
+
+
+class TestJavaConformance(jupyter_kernel_test.KernelTests):
+    kernel_name = JAVA_KERNEL
+    language_name = "java"
+    file_extension = ".java"
+
+    code_hello_world = 'System.out.println("hello, world");'
+    code_stderr = 'System.err.println("careful");'
+    completion_samples = [
+        {"text": "System.currentTimeM", "matches": ["currentTimeMillis()"]},
+        {"text": '"a".toUpperC', "matches": ["toUpperCase("]},
+    ]
+    complete_code_samples = ["1 + 1", "int n = 3;", "int f(int n) { return 2 * n; }\nf(3)"]
+    incomplete_code_samples = ["int f() {", "1 +", "/* a comment", 'String s = """']
+    invalid_code_samples = ["int n = ;", "1 + 1)"]
+
+    code_generate_error = 'throw new IllegalStateException("no");'
+    code_execute_result = [
+        {"code": "6 * 7", "result": "42"},
+        {"code": "int n = 20; n + 1", "result": "21"},
+        {"code": 'quantity("2 kg").times(quantity("3 s"))', "mime": "text/html"},
+    ]
+    code_display_data = [{"code": 'show(quantity("2 kg"));', "mime": "text/html"}]
+    code_history_pattern = "6 ? 7"
+    supported_history_operations = ("tail", "range", "search")
+    code_inspect_sample = "Math.max"
+
+
+class TestJavaWelcome(jupyter_kernel_test.IopubWelcomeTests):
+    kernel_name = JAVA_KERNEL
     support_iopub_welcome = True

@@ -56,7 +56,10 @@ final class Inspector {
     Optional.ofNullable(WORDS.get(word)).map(Inspector::keyword).ifPresent(paragraphs::add);
     GuardWords.inspected(word).ifPresent(paragraphs::add);
     UnitTable.standard().find(word).map(Inspector::unit).ifPresent(paragraphs::add);
-    law(code, around, paragraphs.isEmpty()).map(LawWords::paragraph).ifPresent(paragraphs::add);
+    law(code, around, paragraphs.isEmpty())
+        .map(LawWords::paragraph)
+        .or(() -> LawWords.found(code, around))
+        .ifPresent(paragraphs::add);
     return paragraphs.isEmpty() ? Optional.empty() : Optional.of(bundle(paragraphs));
   }
 

@@ -19,6 +19,7 @@ import plainscale.notation.Greek;
  */
 final class LawWords {
   private static final int MOST_SYMBOL_PARTS = 2;
+  private static final int MOST_FOUND = 6;
   private static final String NAME = "[\\p{L}\\p{N}_]+";
   private static final Pattern USE = Pattern.compile("^\\h*use\\h+(?<phrase>\"?[^\"]*)$");
   private static final Pattern WITH =
@@ -108,6 +109,21 @@ final class LawWords {
         ? Laws.find(with.group("law"))
             .flatMap(law -> law.symbol(word.text()).map(s -> symbol(s) + "\nin " + law.title()))
         : Optional.empty();
+  }
+
+  /** The laws that are found by what stands where a law's name should stand. */
+  static Optional<String> found(String code, Word word) {
+    Matcher use = USE.matcher(line(code, word.end()));
+    if (!use.matches()) {
+      return Optional.empty();
+    }
+    String words = use.group("phrase").replace("\"", "").strip();
+    String laws =
+        Laws.search(words).stream()
+            .limit(MOST_FOUND)
+            .map(law -> "\n" + law.name() + ": " + law.title() + ", " + law.equation().text())
+            .collect(Collectors.joining());
+    return laws.isEmpty() ? Optional.empty() : Optional.of("Laws about “" + words + "”:" + laws);
   }
 
   /** Whether the line of the word begins with the word that uses laws. */

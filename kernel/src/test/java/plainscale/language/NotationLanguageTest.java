@@ -176,6 +176,8 @@ class NotationLanguageTest {
     "use ohm, 5, 'R_1: resistance, in Ω'",
     "solve push for q, 8, 'F = k_e q^2/r^2'",
     "solve push for q, 8, 'between charges'",
+    "use lens, 6, 'thin_lens: Thin-lens equation, 1/f = 1/d_o + 1/d_i'",
+    "'use \"how long does it swing\"', 12, 'pendulum: Simple pendulum'",
   })
   void inspectionOfALawSaysAllThatIsKnownOfIt(String code, int cursor, String part) {
     run("a", "use coulomb as push with q_1 = q, q_2 = q \"force between charges\"");

@@ -100,7 +100,9 @@ public final class JavaLanguage implements Language {
     typing.execute(
         () -> {
           String line = conversation.input().line(prompt).map(text -> text + "\n").orElse("");
-          shell.join().process().answer(question, line);
+          if (stops.get() == 0) { // a cell that is being stopped must not see an end of input
+            shell.join().process().answer(question, line);
+          }
         });
   }
 

@@ -3,6 +3,7 @@ package plainscale.language.java;
 import java.util.ArrayList;
 import java.util.List;
 import jdk.jshell.SourceCodeAnalysis;
+import jdk.jshell.SourceCodeAnalysis.Completeness;
 import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 
 /**
@@ -20,15 +21,22 @@ record Piece(String text, int start, boolean whole) {
     while (start < cell.length()) {
       String rest = cell.substring(start);
       CompletionInfo info = analysis.analyzeCompletion(rest);
-      if (info.completeness() == SourceCodeAnalysis.Completeness.EMPTY) {
+      if (info.completeness() == Completeness.EMPTY) {
         break;
       }
-      boolean whole = info.completeness().isComplete();
+      boolean whole = isWhole(info.completeness());
       int end = whole ? cell.length() - info.remaining().length() : cell.length();
-      pieces.add(new Piece(cell.substring(start, end).stripTrailing(), start, whole));
+      // JShell adds a semicolon that is missing at the end.
+      String text = whole ? info.source() : rest;
+      pieces.add(new Piece(text.stripTrailing(), start, whole));
       start = nextText(cell, end);
     }
     return pieces;
+  }
+
+  /** JShell counts what it cannot read among the complete. */
+  private static boolean isWhole(Completeness completeness) {
+    return completeness.isComplete() && completeness != Completeness.UNKNOWN;
   }
 
   private static int nextText(String cell, int from) {

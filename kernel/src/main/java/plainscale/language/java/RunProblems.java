@@ -3,6 +3,7 @@ package plainscale.language.java;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import jdk.jshell.EvalException;
 import jdk.jshell.JShellException;
@@ -12,6 +13,13 @@ import plainscale.language.Outcome.Failed;
 /** What a cell threw: its own words, and the lines of cells that it went through; no other frames. */
 final class RunProblems {
   private static final int MOST_FRAMES = 10;
+
+  /** Errors of the virtual machine, whose own words say little to a student. */
+  private static final Map<String, String> KNOWN =
+      Map.of(
+          "StackOverflowError", "The stack is full: a method goes on calling itself.",
+          "OutOfMemoryError",
+              "There is no memory left. Try: keep fewer objects, or let go of large ones (x = null).");
 
   private RunProblems() {}
 
@@ -38,10 +46,12 @@ final class RunProblems {
       return "%s cannot be used yet: something in it is not declared.".formatted(what);
     }
     String message = Objects.requireNonNullElse(thrown.getMessage(), "").strip();
-    return message.isEmpty() ? name : message;
+    String words = KNOWN.getOrDefault(name, "");
+    return words.isEmpty() ? (message.isEmpty() ? name : message) : words;
   }
 
   private static List<String> frames(JShellException thrown, Origins origins) {
+    // One line for all frames of a method that calls itself.
     List<String> frames =
         Arrays.stream(thrown.getStackTrace())
             .flatMap(
@@ -49,6 +59,7 @@ final class RunProblems {
                     origins
                         .line(Objects.requireNonNullElse(frame.getFileName(), ""), frame.getLineNumber())
                         .stream())
+            .distinct()
             .limit(MOST_FRAMES)
             .toList();
     List<String> told = new ArrayList<>();

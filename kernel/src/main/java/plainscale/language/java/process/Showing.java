@@ -29,7 +29,7 @@ final class Showing {
                 MimeBundles.of(results)
                     .data()
                     .forEach((type, text) -> data.put(type, text.toString())),
-            () -> data.put("text/plain", String.valueOf(object)));
+            () -> data.put("text/plain", ReadableText.of(object)));
     return data;
   }
 
