@@ -21,7 +21,8 @@ final class KernelCommand implements Callable<Integer> {
   @Parameters(
       arity = "0..1",
       paramLabel = "LANGUAGE",
-      description = "What its cells are written in: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}",
+      description =
+          "What its cells are written in: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}",
       defaultValue = "NOTATION")
   private CellLanguage language = CellLanguage.NOTATION;
 

@@ -44,8 +44,7 @@ final class Rehearsal {
         new Rehearsal(
             language, new ConnectionFile(ConnectionFile.Transport.TCP, HOST, freePorts(), KEY));
     Thread kernel =
-        new Thread(
-            () -> KernelServer.run(rehearsal.connection, language.factory()), "rehearsal");
+        new Thread(() -> KernelServer.run(rehearsal.connection, language.factory()), "rehearsal");
     kernel.setDaemon(true);
     kernel.start();
     boolean answered = rehearsal.talk();

@@ -70,7 +70,8 @@ final class FakeLanguage implements Language {
       case "value" -> outputs.result(text(first));
       case "flood" -> flood(Integer.parseInt(first), outputs);
       case "ask" ->
-          outputs.stream(Stream.STDOUT, input.line(first).map(l -> "got " + l).orElse("nobody") + "\n");
+          outputs.stream(
+              Stream.STDOUT, input.line(first).map(l -> "got " + l).orElse("nobody") + "\n");
       case "keep" -> kept = Optional.of(outputs);
       case "late" -> kept.orElseThrow().display(text("too late"), "late");
       case "poke" -> Thread.currentThread().interrupt();

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Predicate;
 import plainscale.wire.Channel;
@@ -21,6 +22,7 @@ import plainscale.wire.Message;
 abstract class FrontEnd implements AutoCloseable {
 
   private static final long PATIENCE_SECONDS = 20;
+  private static final Set<Channel> REPLIES = Set.of(Channel.SHELL, Channel.CONTROL);
 
   /** A message and where it came. */
   record Received(Channel channel, Message message) {
@@ -128,7 +130,7 @@ abstract class FrontEnd implements AutoCloseable {
 
     /** The content of the reply; there must be exactly one. */
     ObjectNode reply() {
-      return only(messages.stream().filter(m -> m.channel() != Channel.IOPUB).toList());
+      return only(messages.stream().filter(m -> REPLIES.contains(m.channel())).toList());
     }
 
     /** The types of what was published, in order, without busy and idle. */

@@ -41,7 +41,8 @@ final class CellProcess implements AutoCloseable {
   CellProcess(Consumer<Event> events) throws IOException {
     this.events = events;
     this.debugger = new Debugger();
-    this.process = new ProcessBuilder(command()).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+    this.process =
+        new ProcessBuilder(command()).redirectError(ProcessBuilder.Redirect.INHERIT).start();
     this.link = new Link(process.getInputStream(), process.getOutputStream());
     Thread thread = new Thread(this::receive, "plainscale-cells");
     thread.setDaemon(true);
@@ -88,12 +89,11 @@ final class CellProcess implements AutoCloseable {
 
   /** Whether it has ended; waits a little for one that is about to. */
   boolean hasEnded() {
-    try {
-      return process.waitFor(GRACE_MILLIS, TimeUnit.MILLISECONDS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      return !process.isAlive();
-    }
+    return process
+        .onExit()
+        .thenApply(ended -> true)
+        .completeOnTimeout(false, GRACE_MILLIS, TimeUnit.MILLISECONDS)
+        .join();
   }
 
   /** How it ended, in words. */
@@ -118,10 +118,5 @@ final class CellProcess implements AutoCloseable {
   public void close() {
     debugger.close();
     process.destroyForcibly();
-    try {
-      process.waitFor(GRACE_MILLIS, TimeUnit.MILLISECONDS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
   }
 }

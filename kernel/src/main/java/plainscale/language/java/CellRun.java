@@ -28,8 +28,7 @@ final class CellRun {
   private final BooleanSupplier stop;
   private final List<Snippet> created = new ArrayList<>();
 
-  CellRun(
-      JShell jshell, RemoteCells cells, Origins origins, String source, BooleanSupplier stop) {
+  CellRun(JShell jshell, RemoteCells cells, Origins origins, String source, BooleanSupplier stop) {
     this.jshell = jshell;
     this.analysis = jshell.sourceCodeAnalysis();
     this.cells = cells;

@@ -52,10 +52,8 @@ final class Conversation {
 
   private void print(Event.Printed printed) {
     if (present != null) {
-      present
-          .outputs()
-          .stream(
-              printed.error() ? Outputs.Stream.STDERR : Outputs.Stream.STDOUT, printed.text());
+      present.outputs().stream(
+          printed.error() ? Outputs.Stream.STDERR : Outputs.Stream.STDOUT, printed.text());
     } else if (late.length() < MOST_LATE) {
       late.append(printed.text());
     }

@@ -32,7 +32,8 @@ final class Origins {
       return Optional.empty();
     }
     int number = origin.piece().lineInCell(origin.source(), line);
-    String where = "line " + number + " of " + (origin.cell() == cell ? "this" : "an earlier") + " cell";
+    String where =
+        "line " + number + " of " + (origin.cell() == cell ? "this" : "an earlier") + " cell";
     return Optional.of(where + ": " + text(origin.source(), number));
   }
 

@@ -47,7 +47,9 @@ record Piece(String text, int start, boolean whole) {
     return next;
   }
 
-  /** Whether it ends in a semicolon, comments left aside: whatever follows that is another piece. */
+  /**
+   * Whether it ends in a semicolon, comments left aside: whatever follows that is another piece.
+   */
   boolean isQuiet(SourceCodeAnalysis analysis) {
     return !analysis.analyzeCompletion(text + "\n;").remaining().isEmpty();
   }

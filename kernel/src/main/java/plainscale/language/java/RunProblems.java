@@ -10,7 +10,9 @@ import jdk.jshell.JShellException;
 import jdk.jshell.UnresolvedReferenceException;
 import plainscale.language.Outcome.Failed;
 
-/** What a cell threw: its own words, and the lines of cells that it went through; no other frames. */
+/**
+ * What a cell threw: its own words, and the lines of cells that it went through; no other frames.
+ */
 final class RunProblems {
   private static final int MOST_FRAMES = 10;
 
@@ -57,7 +59,9 @@ final class RunProblems {
             .flatMap(
                 frame ->
                     origins
-                        .line(Objects.requireNonNullElse(frame.getFileName(), ""), frame.getLineNumber())
+                        .line(
+                            Objects.requireNonNullElse(frame.getFileName(), ""),
+                            frame.getLineNumber())
                         .stream())
             .distinct()
             .limit(MOST_FRAMES)

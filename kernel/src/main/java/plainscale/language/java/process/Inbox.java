@@ -50,7 +50,6 @@ public final class Inbox extends InputStream {
       try {
         current = frames.take();
       } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
         throw new IOException("interrupted", e);
       }
       next = 0;
