@@ -70,7 +70,7 @@ public record FieldItem(
     }
 
     /** The word before its size; empty if it has none. */
-    String extent() {
+    public String extent() {
       return extent;
     }
 

@@ -22,7 +22,7 @@ import plainscale.units.UnitParser;
  *
  * <p>Every operation throws {@link QuantityException} with a sentence where it has no result.
  */
-public final class Quantity {
+public final class Quantity implements Arithmetic {
   private static final UnitOfMeasure DEGREE = UnitParser.parse("°");
 
   private final BigDecimal value;
@@ -95,6 +95,14 @@ public final class Quantity {
   /** The same number of the coherent unit of another kind; a reading becomes kelvins. */
   public Quantity asKind(Kind other) {
     return new Quantity(value, other, uncertainty, figures, null);
+  }
+
+  /**
+   * The same measurement under another name, which is what a budget then calls it by; what is
+   * computed from others stays as it is.
+   */
+  public Quantity called(String name) {
+    return new Quantity(value, kind, uncertainty.called(name), figures, unit, asWritten);
   }
 
   /** An exact amount of a unit. */
@@ -206,6 +214,7 @@ public final class Quantity {
    * The same quantity, to be shown in another unit of its kind; a scale reading becomes an amount
    * in kelvins.
    */
+  @Override
   public Quantity in(UnitOfMeasure other) {
     if (other.equals(unit) || (asWritten != null && other.equals(displayUnit()))) {
       return this;
@@ -217,6 +226,7 @@ public final class Quantity {
   }
 
   /** The sum. */
+  @Override
   public Quantity plus(Quantity other) {
     Mismatch.refuse("adding", "to", this, other);
     if (isReading() && other.isReading()) {
@@ -229,6 +239,7 @@ public final class Quantity {
   }
 
   /** The difference; of two scale readings it is an amount in kelvins. */
+  @Override
   public Quantity minus(Quantity other) {
     Mismatch.refuse("subtracting", "from", other, this);
     UnitOfMeasure in =
@@ -248,6 +259,7 @@ public final class Quantity {
   }
 
   /** The product. */
+  @Override
   public Quantity times(Quantity other) {
     refuseReading();
     other.refuseReading();
@@ -267,6 +279,7 @@ public final class Quantity {
   }
 
   /** The quotient. */
+  @Override
   public Quantity over(Quantity other) {
     refuseReading();
     other.refuseReading();
@@ -289,6 +302,7 @@ public final class Quantity {
   }
 
   /** The power; {@link Powers} has the rules. */
+  @Override
   public Quantity power(Quantity exponent) {
     refuseReading();
     exponent.refuseReading();
@@ -296,6 +310,7 @@ public final class Quantity {
   }
 
   /** The value of an elementary function. */
+  @Override
   public Quantity apply(ElementaryFunction function) {
     refuseReading();
     return Functions.apply(function, this);
@@ -322,6 +337,6 @@ public final class Quantity {
 
   @Override
   public String toString() {
-    return shown().value() + " " + displayUnit();
+    return PlainText.of(shown());
   }
 }

@@ -38,6 +38,17 @@ public final class Uncertainty {
     return Collections.unmodifiableMap(derivatives);
   }
 
+  /** The same, its source under another name, if it is that of one measurement alone. */
+  Uncertainty called(String name) {
+    if (derivatives.size() != 1) {
+      return this;
+    }
+    Map.Entry<Source, Double> only = derivatives.entrySet().iterator().next();
+    return only.getValue() == 1
+        ? new Uncertainty(Collections.singletonMap(only.getKey().called(name), 1.0))
+        : this;
+  }
+
   /** The uncertainty of {@code f(x)} where {@code slope} is f′(x). */
   public Uncertainty times(double slope) {
     return combine(slope, this, 0, NONE);

@@ -2,6 +2,7 @@ package plainscale.render;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import plainscale.picture.Scene;
 import plainscale.picture.SvgWriter;
@@ -35,6 +36,18 @@ record Medium(
           ml -> "<math displaystyle=\"true\">" + ml + "</math>",
           SvgWriter::write,
           Html::escape);
+
+  /** The same, and somebody is told of each picture. */
+  Medium seenBy(Consumer<Scene> watcher) {
+    return new Medium(
+        markup,
+        mathematics,
+        scene -> {
+          watcher.accept(scene);
+          return pictures.apply(scene);
+        },
+        words);
+  }
 
   /** A unit after digits; nothing for the unit one. */
   String unit(UnitOfMeasure unit) {

@@ -13,6 +13,7 @@ import plainscale.algebra.Relation;
 /**
  * Derivations that a sheet has made before: finding one takes longer than all the rest of a cell.
  * One with the same values is the same; with other values in a what-if the steps are the same too.
+ * Sheets that were copied from one another share them.
  */
 final class KnownDerivations {
   private static final int MOST = 200;
@@ -26,7 +27,7 @@ final class KnownDerivations {
   private final Map<Question, Derivation> latest = new Latest<>();
 
   /** The derivation for these values, made only if it is not known. */
-  Derivation of(Question question, Map<String, Double> values, Supplier<Derivation> making) {
+  synchronized Derivation of(Question question, Map<String, Double> values, Supplier<Derivation> making) {
     Asked key = new Asked(question, values);
     Derivation known = asked.get(key);
     if (known == null) {
@@ -43,7 +44,7 @@ final class KnownDerivations {
    * What was found last that leads to a value, whatever the values were: a closed form, or what is
    * left to be solved by numbers.
    */
-  Optional<Derivation> latest(Question question) {
+  synchronized Optional<Derivation> latest(Question question) {
     return Optional.ofNullable(latest.get(question)).filter(d -> leadsToValue(d.outcome()));
   }
 

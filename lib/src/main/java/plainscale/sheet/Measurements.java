@@ -20,8 +20,10 @@ final class Measurements {
   private final Map<String, Quantity> joined = new HashMap<>();
   private final Map<String, Quantity> measured = new HashMap<>();
 
-  Measurements(Map<String, Entry> entries) {
+  /** The givens of a sheet; those that a program has handed over have these values. */
+  Measurements(Map<String, Entry> entries, Map<String, Quantity> handed) {
     this.groups = new Groups(entries);
+    this.measured.putAll(handed);
   }
 
   /**

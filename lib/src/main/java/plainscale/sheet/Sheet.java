@@ -3,13 +3,16 @@ package plainscale.sheet;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import plainscale.algebra.Budget;
+import plainscale.algebra.Equation;
 import plainscale.data.DataFolder;
+import plainscale.data.DataTable;
 import plainscale.laws.Constants;
 import plainscale.magnitude.Writing;
 import plainscale.notation.Names;
@@ -34,8 +37,9 @@ import plainscale.quantity.Quantity;
  */
 public final class Sheet {
   private final Map<String, Cell> cells = new LinkedHashMap<>();
-  private final KnownDerivations derivations = new KnownDerivations();
+  private final KnownDerivations derivations;
   private final Map<String, List<Result>> shown = new LinkedHashMap<>();
+  private final Map<String, Quantity> handed = new LinkedHashMap<>();
   private final Tables tables;
   private volatile Map<String, Entry> entries = Map.of();
   private volatile Map<String, Quantity> values = Map.of();
@@ -46,12 +50,48 @@ public final class Sheet {
 
   /** A sheet that reads no files. */
   public Sheet() {
-    this.tables = new Tables(Optional.empty());
+    this(new Tables(Optional.empty()), new KnownDerivations());
   }
 
   /** A sheet whose {@code data} statements read files of that folder, and no others. */
   public Sheet(DataFolder folder) {
-    this.tables = new Tables(Optional.of(folder));
+    this(new Tables(Optional.of(folder)), new KnownDerivations());
+  }
+
+  private Sheet(Tables tables, KnownDerivations derivations) {
+    this.tables = tables;
+    this.derivations = derivations;
+  }
+
+  /** A sheet that stands as this one does now; what happens to one is nothing to the other. */
+  public synchronized Sheet copy() {
+    Sheet copy = new Sheet(tables.copy(), derivations);
+    copy.cells.putAll(cells);
+    copy.shown.putAll(shown);
+    copy.handed.putAll(handed);
+    copy.entries = entries;
+    copy.values = values;
+    copy.settings = settings;
+    copy.cautioned = cautioned;
+    return copy;
+  }
+
+  /**
+   * From its next run on a given of that name has this value, with all its sources of uncertainty,
+   * whatever figures are written in its line.
+   */
+  public synchronized void hand(String name, Quantity value) {
+    handed.put(name, value.called(name));
+  }
+
+  /** From its next run on a given of that name is what its line says. */
+  public synchronized void takeBack(String name) {
+    handed.remove(name);
+  }
+
+  /** From now on {@code data} reads this table where it asks for a file of its name. */
+  public synchronized void hand(DataTable table) {
+    tables.hand(table);
   }
 
   /** Runs a cell within the usual budget. */
@@ -80,7 +120,7 @@ public final class Sheet {
     settings = chosen();
     Set<String> cautionedBefore = cautioned;
     cautioned = Cautions.in(statements());
-    Wave wave = new Wave(entries, settings.constants(), budget, derivations, tables);
+    Wave wave = wave(budget);
     Map<String, Quantity> computed =
         wave.allValues(); // in order: a long chain is met from its start
     List<Result> results = new ArrayList<>(defined.remarks());
@@ -93,6 +133,10 @@ public final class Sheet {
     }
     values = computed;
     return new Run(results, updates, isFixed(cell));
+  }
+
+  private Wave wave(Budget budget) {
+    return new Wave(entries, settings.constants(), budget, derivations, tables, handed);
   }
 
   private Stream<Statement> statements() {
@@ -190,11 +234,55 @@ public final class Sheet {
   public synchronized Run evaluate(String expression, Budget budget) {
     try {
       Statement.Show show = Notation.parseExpression(expression, names());
-      Wave wave = new Wave(entries, settings.constants(), budget, derivations, tables);
+      Wave wave = wave(budget);
       return new Run(results("", new Cell(expression, List.of(show)), wave), List.of(), true);
     } catch (ProblemException e) {
       return new Run(mistakes(e), List.of(), false);
     }
+  }
+
+  /** What some statements would show; nothing of the sheet changes by asking. */
+  public synchronized List<Result> ask(String source) {
+    Budget budget = Budget.usual();
+    try {
+      List<Statement> statements =
+          new CellReader(tables, namesWithout(""), budget).read(source);
+      return results("", new Cell(source, statements), wave(budget));
+    } catch (ProblemException e) {
+      return mistakes(e);
+    }
+  }
+
+  /** What a cell shows as the sheet stands now; nothing if there is no such cell. */
+  public synchronized List<Result> results(String cellId) {
+    Cell cell = cells.get(cellId);
+    return cell == null ? List.of() : results(cellId, cell, wave(Budget.usual()));
+  }
+
+  /** The names of all that has a value, in the order of the definitions. */
+  public Set<String> quantities() {
+    Map<String, Quantity> now = values;
+    Set<String> names = new LinkedHashSet<>(entries.keySet());
+    names.retainAll(now.keySet());
+    return names;
+  }
+
+  /** The names in a relation; none if there is no such relation. */
+  public Set<String> letters(String relation) {
+    return Optional.ofNullable(entries.get(relation))
+        .map(Entry::statement)
+        .filter(Statement.Relation.class::isInstance)
+        .map(Statement.Relation.class::cast)
+        .map(stated -> Derivations.names(new Equation(stated.left(), stated.right())))
+        .orElse(Set.of());
+  }
+
+  /** The names of the relations, in the order of the definitions. */
+  public List<String> relations() {
+    return entries.values().stream()
+        .filter(entry -> entry.statement() instanceof Statement.Relation)
+        .map(Entry::name)
+        .toList();
   }
 
   /** The names as they stand. */

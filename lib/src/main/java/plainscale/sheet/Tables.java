@@ -27,10 +27,24 @@ import plainscale.notation.Statement;
 final class Tables {
   private final Optional<DataFolder> folder;
   private final Map<DataStatement.Table, ReadTable> read = new HashMap<>();
+  private final Map<String, DataTable> handed = new HashMap<>();
 
   /** From the files of that folder. */
   Tables(Optional<DataFolder> folder) {
     this.folder = folder;
+  }
+
+  /** The same tables; what either reads from now on is nothing to the other. */
+  Tables copy() {
+    Tables copy = new Tables(folder);
+    copy.read.putAll(read);
+    copy.handed.putAll(handed);
+    return copy;
+  }
+
+  /** A table that stands for the file of its name. */
+  void hand(DataTable table) {
+    handed.put(table.name(), table);
   }
 
   /** All that were read, in no order. */
@@ -66,6 +80,15 @@ final class Tables {
   private DataStatement.Table opened(
       DataStatement.Table asked, String source, SheetNames others, Budget budget) {
     String file = asked.file().text();
+    DataTable given = handed.get(file);
+    return given != null
+        ? kept(given, System.identityHashCode(given), asked, source, others)
+        : fromFile(asked, source, others, budget);
+  }
+
+  private DataStatement.Table fromFile(
+      DataStatement.Table asked, String source, SheetNames others, Budget budget) {
+    String file = asked.file().text();
     DataFolder beside =
         folder.orElseThrow(
             () ->
@@ -80,6 +103,15 @@ final class Tables {
     DataTable table =
         known(file, content)
             .orElseGet(() -> DataTable.read(file, bytes, pause(budget, asked, source)));
+    return kept(table, content, asked, source, others);
+  }
+
+  private DataStatement.Table kept(
+      DataTable table,
+      long content,
+      DataStatement.Table asked,
+      String source,
+      SheetNames others) {
     List<String> names = names(table, asked, source, others);
     DataStatement.Table statement = asked.read(named(table, names), content);
     read.computeIfAbsent(statement, s -> new ReadTable(table, names));

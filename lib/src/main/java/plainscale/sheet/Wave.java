@@ -56,8 +56,12 @@ final class Wave implements Scope {
       Constants constants,
       Budget budget,
       KnownDerivations known,
-      Tables tables) {
-    this(new Basis(entries, constants, budget, known, tables), Map.of(), new Measurements(entries));
+      Tables tables,
+      Map<String, Quantity> handed) {
+    this(
+        new Basis(entries, constants, budget, known, tables),
+        Map.of(),
+        new Measurements(entries, handed));
   }
 
   /** What all waves of one run have in common. */

@@ -1,0 +1,64 @@
+package plainscale.api;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import plainscale.data.DataTable;
+import plainscale.laws.Constant;
+import plainscale.laws.Law;
+import plainscale.quantity.Quantity;
+import plainscale.sheet.Result;
+import plainscale.sheet.Run;
+
+/**
+ * The results that stand for any value of a program, for those that display values.
+ *
+ * <pre>{@code
+ * check(Displays.of(quantity("2.70(5) g")).orElseThrow().size() == 1);
+ * check(Displays.of("a text").isEmpty());
+ * }</pre>
+ */
+public final class Displays {
+  private Displays() {}
+
+  /** The results of what the library knows to show; nothing for all other objects. */
+  public static Optional<List<Result>> of(@Nullable Object value) {
+    if (value instanceof Displayed displayed) {
+      return Optional.of(displayed.results());
+    }
+    if (value instanceof Result result) {
+      return Optional.of(List.of(result));
+    }
+    if (value instanceof Run run) {
+      return Optional.of(run.results());
+    }
+    if (value instanceof List<?> list && !list.isEmpty()) {
+      return ofAll(list);
+    }
+    return Optional.ofNullable(value).flatMap(Displays::shown).map(Displayed::results);
+  }
+
+  private static Optional<List<Result>> ofAll(List<?> list) {
+    return list.stream().allMatch(Result.class::isInstance)
+        ? Optional.of(list.stream().map(Result.class::cast).toList())
+        : Optional.empty();
+  }
+
+  private static Optional<Displayed> shown(Object value) {
+    if (value instanceof Quantity quantity) {
+      return Optional.of(Plainscale.show(quantity));
+    }
+    if (value instanceof Named named) {
+      return Optional.of(Plainscale.given(named));
+    }
+    if (value instanceof DataTable table) {
+      return Optional.of(Plainscale.data(table));
+    }
+    if (value instanceof Law law) {
+      return Optional.of(Plainscale.law(law.name()));
+    }
+    return value instanceof Constant constant
+        ? Optional.of(Plainscale.situation().show(constant.symbol()))
+        : Optional.empty();
+  }
+}
