@@ -10,9 +10,9 @@ import time
 import psutil
 from jupyter_client import KernelManager
 
-from environment import KERNEL, PATIENCE, Jupyter
+from environment import JAVA_KERNEL, KERNEL, PATIENCE, Jupyter
 
-KERNELS = {"Plainscale": KERNEL, "ipykernel": "python3"}
+KERNELS = {"Plainscale": KERNEL, "Plainscale Java": JAVA_KERNEL, "ipykernel": "python3"}
 
 
 def memory(process):

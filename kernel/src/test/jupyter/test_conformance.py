@@ -62,7 +62,7 @@ class TestJavaConformance(jupyter_kernel_test.KernelTests):
         {"code": "int n = 20; n + 1", "result": "21"},
         {"code": 'quantity("2 kg").times(quantity("3 s"))', "mime": "text/html"},
     ]
-    code_display_data = [{"code": 'show(quantity("2 kg"));', "mime": "text/html"}]
+    code_display_data = [{"code": 'display(quantity("2 kg"));', "mime": "text/html"}]
     code_history_pattern = "6 ? 7"
     supported_history_operations = ("tail", "range", "search")
     code_inspect_sample = "Math.max"

@@ -1,11 +1,12 @@
 """Plainscale Java: what cells can do to their process, and what is left of the session afterwards."""
 
+import re
 import time
 
 import psutil
 import pytest
 
-from environment import JAVA_KERNEL, KERNEL
+from environment import JAVA_KERNEL, KERNEL, LESSONS
 from kernels import Kernel
 
 STOPPED = "Stopped. What was computed before is kept."
@@ -58,17 +59,17 @@ def test_values_last_from_cell_to_cell(java):
     assert value(java.execute("n")) == "20"
 
 
-def test_a_semicolon_keeps_a_value_quiet_and_show_shows_several(shared_java):
+def test_a_semicolon_keeps_a_value_quiet_and_display_shows_several(shared_java):
     assert shared_java.execute("3 + 4;").bundles == []
-    answer = shared_java.execute('show("a", 2); show(List.of(3)); "d"')
+    answer = shared_java.execute('display("a", 2); display(List.of(3)); "d"')
     assert [bundle["text/plain"] for bundle in answer.bundles] == ["a", "2", "[3]", "d"]
     assert len(answer.of("execute_result")) == 1
 
 
 def test_the_library_is_imported_and_shown_as_the_notation_shows_it(shared_java):
     with Kernel(KERNEL) as notation:
-        expected = notation.execute("2.70(5) g * 9.81 m/s^2").bundles[0]
-    answer = shared_java.execute('quantity("2.70(5) g").times(quantity("9.81 m/s^2"))')
+        expected = notation.execute("use pendulum").bundles[0]
+    answer = shared_java.execute('law("pendulum")')
     assert answer.bundles[0]["text/plain"] == expected["text/plain"]
     assert answer.bundles[0]["text/html"] == expected["text/html"]
 
@@ -252,6 +253,26 @@ def test_inspection_gives_signatures_and_the_librarys_words(shared_java):
     assert "quantity(String" in words
     assert len(words.splitlines()) > 1
     assert not inspect("nowhere")["found"]
+
+
+def guide():
+    """The examples of the guide: a cell, and what stands below it."""
+    text = (LESSONS[0].parent / "JAVA.md").read_text(encoding="utf-8")
+    return re.findall(r"```java\n(.*?)```\n+```(text|error)\n(.*?)```", text, re.DOTALL)
+
+
+def test_the_guide_shows_what_its_cells_show(java):
+    examples = guide()
+    assert len(examples) > 6
+    for code, kind, expected in examples:
+        answer = java.execute(code)
+        if kind == "error":
+            shown = [answer.content.get("evalue", "no error")]
+        else:
+            assert answer.content["status"] == "ok", answer.content
+            shown = [printed(answer).rstrip()] if printed(answer) else []
+            shown += [bundle["text/plain"] for bundle in answer.bundles]
+        assert "\n".join(shown).strip() == expected.strip(), code
 
 
 def test_the_process_of_the_cells_ends_with_the_kernel():

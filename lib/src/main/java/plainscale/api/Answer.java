@@ -31,8 +31,12 @@ public final class Answer<R extends Result> implements Displayed {
   static <R extends Result> Answer<R> of(Situation situation, List<Result> results, Class<R> kind) {
     Situation.refuseMistakes(results);
     R result =
-        results.stream().filter(kind::isInstance).map(kind::cast).findFirst().orElseThrow(
-            () -> PhysicsException.of("This has no answer yet: it waits for a blank."));
+        results.stream()
+            .filter(kind::isInstance)
+            .map(kind::cast)
+            .findFirst()
+            .orElseThrow(
+                () -> PhysicsException.of("This has no answer yet: it waits for a blank."));
     return new Answer<>(situation, result, List.copyOf(results));
   }
 

@@ -2,11 +2,13 @@ package plainscale.api;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import plainscale.data.DataTable;
 import plainscale.laws.Constant;
 import plainscale.laws.Law;
 import plainscale.quantity.Quantity;
+import plainscale.render.Renderers;
 import plainscale.sheet.Result;
 import plainscale.sheet.Run;
 
@@ -19,7 +21,26 @@ import plainscale.sheet.Run;
  * }</pre>
  */
 public final class Displays {
+  private static volatile Consumer<@Nullable Object> reader = Displays::print;
+
   private Displays() {}
+
+  /**
+   * Sends what {@link Plainscale#display} is given from now on to a reader of the host's, as a
+   * notebook does; without one it is printed.
+   */
+  public static void sendTo(Consumer<@Nullable Object> host) {
+    reader = host;
+  }
+
+  static void display(@Nullable Object value) {
+    reader.accept(value);
+  }
+
+  /** For programs without a host. */
+  private static void print(@Nullable Object value) {
+    System.out.println(of(value).map(Renderers::text).orElseGet(() -> String.valueOf(value)));
+  }
 
   /** The results of what the library knows to show; nothing for all other objects. */
   public static Optional<List<Result>> of(@Nullable Object value) {

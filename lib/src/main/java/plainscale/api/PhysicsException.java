@@ -26,7 +26,8 @@ public final class PhysicsException extends RuntimeException {
   private final transient List<Problem> problems;
 
   PhysicsException(List<Problem> problems) {
-    super(String.join("\n", problems.stream().flatMap(p -> ProblemText.lines(p).stream()).toList()));
+    super(
+        String.join("\n", problems.stream().flatMap(p -> ProblemText.lines(p).stream()).toList()));
     this.problems = List.copyOf(problems);
   }
 

@@ -3,6 +3,7 @@ package plainscale.api;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import plainscale.data.DataTable;
 import plainscale.laws.Constant;
 import plainscale.laws.Constants;
@@ -68,6 +69,16 @@ public final class Plainscale {
     return Constants.CODATA.symbols().stream()
         .flatMap(symbol -> Constants.CODATA.find(symbol).stream())
         .toList();
+  }
+
+  /**
+   * Puts values before the reader at once, one after the other: in a notebook below the cell, in a
+   * program on standard output.
+   */
+  public static void display(@Nullable Object... values) {
+    for (Object value : values) {
+      Displays.display(value);
+    }
   }
 
   // Situations

@@ -196,9 +196,7 @@ public final class Situation implements Displayed {
     return Wording.of(this, formula);
   }
 
-  /**
-   * A sentence with live values in braces: {@code say("It weighs {w in mN to 2 figures}.")}.
-   */
+  /** A sentence with live values in braces: {@code say("It weighs {w in mN to 2 figures}.")}. */
   public Answer<Result.Narrated> say(String sentence) {
     return ask("say " + Written.quoted(sentence), Result.Narrated.class);
   }
@@ -219,7 +217,8 @@ public final class Situation implements Displayed {
   }
 
   /** A table: a name from one value to another, and what follows ({@code "q in nC"}). */
-  public Answer<Result.Varied> vary(String name, String from, String to, String step, String... shown) {
+  public Answer<Result.Varied> vary(
+      String name, String from, String to, String step, String... shown) {
     return vary(name, Operand.of(from), Operand.of(to), step, shown);
   }
 
@@ -232,8 +231,7 @@ public final class Situation implements Displayed {
   private Answer<Result.Varied> vary(
       String name, Operand from, Operand to, String step, String... shown) {
     String range = " from " + from.written() + " to " + to.written() + Written.clause("by", step);
-    return ask(
-        "vary " + name + range + " show " + String.join(", ", shown), Result.Varied.class);
+    return ask("vary " + name + range + " show " + String.join(", ", shown), Result.Varied.class);
   }
 
   /** What comes of a name ever nearer to a value, or ever larger for {@code "infinity"}. */
@@ -372,8 +370,7 @@ public final class Situation implements Displayed {
   private Situation taking(String name, Quantity value, String cell, String what) {
     Sheet next = sheet.copy();
     next.hand(name, value);
-    return with(
-        next, cell, "given " + name + " = " + Written.given(value) + Written.after(what));
+    return with(next, cell, "given " + name + " = " + Written.given(value) + Written.after(what));
   }
 
   Situation with(String cell, String statement) {

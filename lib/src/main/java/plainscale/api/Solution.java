@@ -12,7 +12,8 @@ import plainscale.sheet.Result;
 
 /**
  * An unknown derived from relations: the narrated steps, in letters while values are missing, and
- * its value as soon as all that it hangs on has one. Its methods return solutions with other values, another unit or other telling.
+ * its value as soon as all that it hangs on has one. Its methods return solutions with other
+ * values, another unit or other telling.
  *
  * <pre>{@code
  * Solution fall = relation("y = 1/2 g_n t^2").solveFor("t");
@@ -154,8 +155,7 @@ public final class Solution implements Displayed {
 
   @Override
   public List<Result> results() {
-    return LetterSteps.of(
-            asked.sheet(), relations, unknown, options.letters, options.telling)
+    return LetterSteps.of(asked.sheet(), relations, unknown, options.letters, options.telling)
         .map(List::of)
         .orElseGet(() -> solved.get().results(unknown));
   }

@@ -6,8 +6,7 @@ import plainscale.sheet.Result;
 
 /** Results on a quantity that has no name in the program. */
 final class Unlabelled {
-  private static final Result.Label NONE =
-      new Result.Label(Optional.empty(), Optional.empty(), "");
+  private static final Result.Label NONE = new Result.Label(Optional.empty(), Optional.empty(), "");
 
   private Unlabelled() {}
 

@@ -245,8 +245,7 @@ public final class Sheet {
   public synchronized List<Result> ask(String source) {
     Budget budget = Budget.usual();
     try {
-      List<Statement> statements =
-          new CellReader(tables, namesWithout(""), budget).read(source);
+      List<Statement> statements = new CellReader(tables, namesWithout(""), budget).read(source);
       return results("", new Cell(source, statements), wave(budget));
     } catch (ProblemException e) {
       return mistakes(e);

@@ -84,7 +84,9 @@ final class CellRun {
   }
 
   private Optional<Outcome> failure(SnippetEvent event, Piece piece) {
-    if (cells.wasStopped()) {
+    // A lock that the stop has met may throw something of its own on the way.
+    boolean stopped = cells.wasStopped() || (event.exception() != null && stop.getAsBoolean());
+    if (stopped) {
       return Optional.of(STOPPED);
     }
     if (event.exception() != null) {

@@ -26,6 +26,8 @@ final class Shell implements AutoCloseable {
           "java.util.function.*",
           "java.util.stream.*",
           "plainscale.api.*",
+          "plainscale.data.DataTable",
+          "plainscale.quantity.Quantity",
           "static plainscale.api.Plainscale.*");
 
   private final ReentrantLock lock = new ReentrantLock();

@@ -4,6 +4,7 @@ import java.lang.reflect.Method;
 import java.util.concurrent.Callable;
 import jdk.jshell.execution.RemoteExecutionControl;
 import org.jspecify.annotations.Nullable;
+import plainscale.api.Displays;
 
 /**
  * Runs snippets and keeps the value of the last one, so that it can be shown as the object that it
@@ -38,6 +39,7 @@ public final class CellControl extends RemoteExecutionControl {
     this.outgoing = outgoing;
     this.typing = typing;
     this.showing = new Showing(outgoing::add);
+    Displays.sendTo(value -> showing.show(value, false));
   }
 
   @Override

@@ -1,13 +1,11 @@
 package plainscale.language.java.process;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import plainscale.api.Displays;
 import plainscale.language.MimeBundles;
-import plainscale.sheet.Result;
 
 /** Shows objects: results of the library as the notation shows them, all others in their words. */
 final class Showing {
@@ -23,7 +21,7 @@ final class Showing {
 
   private static Map<String, String> data(@Nullable Object object) {
     Map<String, String> data = new LinkedHashMap<>();
-    results(object)
+    Displays.of(object)
         .ifPresentOrElse(
             results ->
                 MimeBundles.of(results)
@@ -31,10 +29,5 @@ final class Showing {
                     .forEach((type, text) -> data.put(type, text.toString())),
             () -> data.put("text/plain", ReadableText.of(object)));
     return data;
-  }
-
-  @SuppressWarnings("UnusedVariable")
-  private static Optional<List<Result>> results(@Nullable Object object) {
-    return Optional.empty();
   }
 }

@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.util.concurrent.BlockingQueue;
-import java.util.concurrent.LinkedBlockingQueue;
 import java.util.function.Consumer;
 
 /**
@@ -13,13 +11,15 @@ import java.util.function.Consumer;
  * question that nobody waits for any more (its cell was stopped) are passed over.
  */
 public final class Typing extends InputStream {
-  private record Answer(int number, String line) {}
+  /** Guards the answer; a monitor stays whole when a cell that waits is stopped. */
+  private final Object desk = new Object();
 
   private final Consumer<Event> events;
-  private final BlockingQueue<Answer> answers = new LinkedBlockingQueue<>();
   private byte[] line = {};
   private int next;
   private int asked;
+  private int answered;
+  private byte[] answer = {};
 
   Typing(Consumer<Event> events) {
     this.events = events;
@@ -28,10 +28,12 @@ public final class Typing extends InputStream {
   /** Takes an answer from the kernel: the number of the question, and the line if there is one. */
   void answered(byte[] frame) {
     ByteBuffer buffer = ByteBuffer.wrap(frame);
-    int number = buffer.getInt();
-    byte[] text = new byte[buffer.remaining()];
-    buffer.get(text);
-    answers.add(new Answer(number, new String(text, StandardCharsets.UTF_8)));
+    synchronized (desk) {
+      answered = buffer.getInt();
+      answer = new byte[buffer.remaining()];
+      buffer.get(answer);
+      desk.notifyAll();
+    }
   }
 
   /** An answer as the kernel must send it: with its line end; nothing at all if there is none. */
@@ -81,14 +83,15 @@ public final class Typing extends InputStream {
   }
 
   private byte[] await(int number) throws IOException {
-    try {
-      Answer answer = answers.take();
-      while (answer.number() != number) {
-        answer = answers.take();
+    synchronized (desk) {
+      while (answered != number) {
+        try {
+          desk.wait();
+        } catch (InterruptedException e) {
+          throw new IOException("The cell was interrupted while it waited for a line.", e);
+        }
       }
-      return answer.line().getBytes(StandardCharsets.UTF_8);
-    } catch (InterruptedException e) {
-      throw new IOException("The cell was stopped while it waited for a line.", e);
+      return answer;
     }
   }
 }
