@@ -1,5 +1,6 @@
 """Where things are, and a Jupyter of our own: its folders hold our kernelspec and nothing of the user's."""
 
+import json
 import os
 import shutil
 import subprocess
@@ -9,7 +10,9 @@ from pathlib import Path
 
 MODULE = Path(__file__).resolve().parents[3]
 TARGET = MODULE / "target"
-LESSONS = sorted((MODULE.parent / "notebooks").glob("*.ipynb"))
+SHIPPED = sorted((MODULE.parent / "notebooks").glob("*.ipynb"))
+JAVA_LESSONS = [path for path in SHIPPED if json.loads(path.read_text(encoding="utf-8"))["metadata"]["plainscale"].get("cells") == "java"]
+LESSONS = [path for path in SHIPPED if path not in JAVA_LESSONS]
 KERNEL = "plainscale"
 JAVA_KERNEL = "plainscale-java"
 # Seconds after which something is taken to hang; nothing is measured by it.

@@ -3,10 +3,12 @@
 import re
 import time
 
+import nbformat
 import psutil
 import pytest
+from nbclient import NotebookClient
 
-from environment import JAVA_KERNEL, KERNEL, LESSONS
+from environment import JAVA_KERNEL, JAVA_LESSONS, KERNEL, LESSONS, plainscale
 from kernels import Kernel
 
 STOPPED = "Stopped. What was computed before is kept."
@@ -273,6 +275,35 @@ def test_the_guide_shows_what_its_cells_show(java):
             shown = [printed(answer).rstrip()] if printed(answer) else []
             shown += [bundle["text/plain"] for bundle in answer.bundles]
         assert "\n".join(shown).strip() == expected.strip(), code
+
+
+@pytest.mark.parametrize("lesson", JAVA_LESSONS, ids=lambda path: path.stem)
+def test_the_lesson_runs_in_its_kernel(lesson):
+    notebook = nbformat.read(lesson, as_version=4)
+    assert notebook.metadata.kernelspec.name == JAVA_KERNEL
+    NotebookClient(notebook, timeout=120, record_timing=False).execute()
+    shown = [output for cell in notebook.cells if cell.cell_type == "code" for output in cell.outputs]
+    assert [output for output in shown if output.output_type == "error"] == []
+    texts = [output.data["text/plain"] for output in shown if "data" in output]
+    assert any("orders of magnitude" in text for text in texts)
+    # A random walk of N steps gets √N steps far: the exponent is ½ (Einstein 1905, Annalen der Physik 17:549).
+    (exponent, doubt) = re.search(r"s +(\d\.\d+) ± (\d\.\d+) +exponent", "\n".join(texts)).groups()
+    assert abs(float(exponent) - 0.5) < 3 * float(doubt) < 0.02
+
+
+@pytest.mark.parametrize("lesson", JAVA_LESSONS, ids=lambda path: path.stem)
+def test_commands_leave_the_lesson_alone_unless_they_are_allowed(lesson, tmp_path):
+    for command in ("run", "handout"):
+        with pytest.raises(RuntimeError, match="can do anything on this machine, so it was not run.*--allow-java"):
+            plainscale(command, lesson, *(["--out", tmp_path] if command == "handout" else []))
+    assert list(tmp_path.iterdir()) == []
+    plainscale("handout", lesson, "--allow-java", "--out", tmp_path)
+    page = (tmp_path / f"{lesson.stem}.html").read_text(encoding="utf-8")
+    assert "ps-contrast" in page
+    assert "<svg" in page
+    assert "ps-printed" in page
+    assert "nothing to mend" in plainscale("check", "--allow-java", "--strict", lesson)
+    assert "not-run" in plainscale("check", lesson)
 
 
 def test_the_process_of_the_cells_ends_with_the_kernel():

@@ -7,12 +7,12 @@ import pytest
 
 import browsers
 import lab
-from environment import LESSONS, TARGET, has_short_numbers
+from environment import JAVA_LESSONS, LESSONS, TARGET, has_short_numbers
 
 pytestmark = pytest.mark.browser
 
 
-@pytest.fixture(scope="module", params=LESSONS, ids=lambda path: path.stem)
+@pytest.fixture(scope="module", params=LESSONS + JAVA_LESSONS, ids=lambda path: path.stem)
 def page(request, tmp_path_factory):
     folder, state, profile = (tmp_path_factory.mktemp(name) for name in ("work", "state", "profile"))
     shutil.copy(request.param, folder / "lesson.ipynb")

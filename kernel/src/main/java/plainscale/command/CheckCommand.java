@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -51,6 +52,8 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(names = "--strict", description = "Warnings count as errors do; remarks never count.")
   private boolean strict;
+
+  @Mixin private JavaConsent java = new JavaConsent();
 
   private final List<CheckedFile> checked = new ArrayList<>();
   private int unreadable;
@@ -100,7 +103,7 @@ final class CheckCommand implements Callable<Integer> {
     try {
       Lesson lesson = source.read();
       boolean text = lesson.cells().stream().anyMatch(cell -> cell.line() > 0);
-      add(new CheckedFile(file, text, LessonCheck.of(lesson)));
+      add(new CheckedFile(file, text, LessonCheck.of(lesson, java.runner(lesson), done -> {})));
     } catch (LessonException e) {
       refused(file, e);
     }

@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -18,6 +19,7 @@ import plainscale.document.Lesson;
 import plainscale.document.LessonException;
 import plainscale.document.WholeFile;
 import plainscale.document.WorkedLesson;
+import plainscale.document.WrittenIn;
 import plainscale.document.edition.Fading;
 import plainscale.document.edition.Handout;
 import plainscale.document.edition.StudentNotebook;
@@ -41,6 +43,8 @@ final class HandoutCommand implements Callable<Integer> {
       "There is no edition “%s”. Try: worked, teacher, student, projector or all.";
   private static final String NO_NOTEBOOK =
       "Only the students' edition is written as a notebook. Try: --edition student --notebook";
+  private static final String ONLY_WORKED =
+      "%s: its cells are Java, and blanks are made from the notation, so there is only the worked edition.";
   private static final String NO_STEPS = "“%s” is no number of steps. Try: 0, 1, 2, … or all.";
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -76,6 +80,8 @@ final class HandoutCommand implements Callable<Integer> {
           "The students' edition as a notebook to rework in JupyterLab, instead of a page: cells that compute from what they put in the place of each ?.")
   private boolean notebook;
 
+  @Mixin private JavaConsent java = new JavaConsent();
+
   @Override
   public Integer call() throws LessonException {
     Set<Edition> wanted = wanted();
@@ -84,10 +90,13 @@ final class HandoutCommand implements Callable<Integer> {
     Progress progress = new Progress(spec.commandLine().getOut());
     long mistakes = 0;
     for (Lesson lesson : Lessons.of(files, spec.commandLine().getErr())) {
+      if (!java.covers(lesson, spec.commandLine().getErr())) {
+        mistakes += files.isEmpty() ? 0 : 1;
+        continue;
+      }
       int all = lesson.cells().size();
-      WorkedLesson worked =
-          WorkedLesson.run(lesson, done -> progress.show(lesson.title(), done, all));
-      List<Path> written = write(worked, wanted, fading);
+      WorkedLesson worked = java.work(lesson, done -> progress.show(lesson.title(), done, all));
+      List<Path> written = write(worked, available(lesson, wanted), fading);
       String places = written.stream().map(Path::toString).collect(Collectors.joining(", "));
       String counted = all + " cells, " + mistakes(worked) + blanks(worked);
       progress.done(lesson.title() + ": " + counted + " → " + places);
@@ -107,6 +116,17 @@ final class HandoutCommand implements Callable<Integer> {
       }
     }
     return wanted;
+  }
+
+  /** Blanks are made from the notation; of Java cells only the worked example can be printed. */
+  private Set<Edition> available(Lesson lesson, Set<Edition> wanted) throws LessonException {
+    if (lesson.writtenIn() == WrittenIn.NOTATION) {
+      return wanted;
+    }
+    if (!wanted.contains(Edition.WORKED)) {
+      throw new LessonException(ONLY_WORKED.formatted(lesson.name()));
+    }
+    return EnumSet.of(Edition.WORKED);
   }
 
   private void refuseOtherNotebooks(Set<Edition> wanted) {

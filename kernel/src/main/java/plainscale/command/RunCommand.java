@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -25,14 +26,20 @@ final class RunCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "Notebooks (.ipynb) or texts (.md).")
   private List<Path> files = List.of();
 
+  @Mixin private JavaConsent java = new JavaConsent();
+
   @Override
   public Integer call() throws LessonException {
     PrintWriter out = spec.commandLine().getOut();
     long mistakes = 0;
     for (Lesson lesson : Lessons.of(files, spec.commandLine().getErr())) {
+      if (!java.covers(lesson, spec.commandLine().getErr())) {
+        mistakes += files.isEmpty() ? 0 : 1;
+        continue;
+      }
       out.println("== " + lesson.name() + ": " + lesson.title());
       out.println();
-      WorkedLesson worked = WorkedLesson.run(lesson, done -> {});
+      WorkedLesson worked = java.work(lesson, done -> {});
       for (WorkedLesson.WorkedCell cell : worked.cells()) {
         out.println(LessonText.of(cell));
         out.println();

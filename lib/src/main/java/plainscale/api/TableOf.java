@@ -42,7 +42,7 @@ public final class TableOf {
    * And a column of quantities in a unit, with a column of their uncertainties if they have any.
    */
   public TableOf quantities(String heading, String unit, List<Quantity> values) {
-    List<Quantity> inUnit = values.stream().map(q -> q.in(unit)).toList();
+    List<Quantity> inUnit = values.stream().map(q -> unit.isEmpty() ? q : q.in(unit)).toList();
     TableOf with =
         and(
             heading(heading, unit),

@@ -134,6 +134,11 @@ public record Lesson(
     return LessonHead.of(metadata);
   }
 
+  /** What its cells are written in. */
+  public WrittenIn writtenIn() {
+    return WrittenIn.of(metadata).orElse(WrittenIn.NOTATION);
+  }
+
   /** The title that it gives itself, else its first heading, else the name of the file. */
   public String title() {
     return head()

@@ -49,7 +49,9 @@ final class NotebookReader {
     if (lesson.stream().allMatch(LessonCell.Raw.class::isInstance)) {
       throw new LessonException(file + " has no cells; there is nothing to run.");
     }
-    return new Lesson(file, object(metadata, "the notebook"), lesson, remarks, null);
+    ObjectNode own = object(metadata, "the notebook");
+    WrittenIn.of(own).ifPresent(language -> language.say(own));
+    return new Lesson(file, own, lesson, remarks, null);
   }
 
   private void scan(Reader json) throws LessonException, IOException {
@@ -121,16 +123,13 @@ final class NotebookReader {
 
   /** The metadata of a notebook may say that its cells are in another language. */
   static void checkLanguage(String file, JsonNode metadata) throws LessonException {
-    String name = language(metadata);
-    if (!name.isEmpty() && !name.equals(LessonHead.KEY)) {
+    if (WrittenIn.of(metadata).isEmpty()) {
       throw new LessonException(
-          file + " is written in " + name + ", not in Plainscale's notation.");
+          file
+              + " is written in "
+              + WrittenIn.language(metadata)
+              + ", not in Plainscale's notation.");
     }
-  }
-
-  private static String language(JsonNode metadata) {
-    String language = metadata.path("kernelspec").path("language").asText("");
-    return language.isEmpty() ? metadata.path("language_info").path("name").asText("") : language;
   }
 
   /** Whether a notebook says so; one that is none says nothing. */
@@ -141,8 +140,7 @@ final class NotebookReader {
     } catch (LessonException e) {
       return false;
     }
-    String name = language(notebook.metadata);
-    return !name.isEmpty() && !name.equals(LessonHead.KEY);
+    return WrittenIn.of(notebook.metadata).isEmpty();
   }
 
   /** Its own id if that is an id and no other cell has it, else another. */

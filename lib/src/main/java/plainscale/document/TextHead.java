@@ -150,7 +150,7 @@ record TextHead(ObjectNode metadata, List<String> remarks, int end) {
     fields.put(VERSION, version);
     fields.putAll(OwnFields.write(UsualMetadata.without(metadata), ORDER, RESERVED));
     JsonNode others = fields.putIfAbsent(OwnFields.OTHERS, LessonJson.MAPPER.createObjectNode());
-    if (UsualMetadata.isUsual(others)) {
+    if (UsualMetadata.isUsual(others, WrittenIn.said(metadata))) {
       fields.remove(OwnFields.OTHERS);
     }
     return RULE + "\n" + YamlWriter.block(fields) + RULE + "\n";

@@ -14,49 +14,36 @@ final class UsualMetadata {
 
   private UsualMetadata() {}
 
-  private static ObjectNode kernel() {
-    return LessonJson.MAPPER
-        .createObjectNode()
-        .put("display_name", "Plainscale")
-        .put("language", LessonHead.KEY)
-        .put("name", LessonHead.KEY);
-  }
-
-  private static ObjectNode language() {
-    return LessonJson.MAPPER
-        .createObjectNode()
-        .put("file_extension", ".pls")
-        .put("mimetype", "text/x-plainscale")
-        .put("name", LessonHead.KEY);
-  }
-
-  /** Puts them all in. */
+  /** Puts them all in, as the lesson says of itself. */
   static void put(ObjectNode metadata) {
-    metadata.set(KERNEL, kernel());
-    metadata.set(LANGUAGE, language());
+    WrittenIn language = WrittenIn.said(metadata);
+    metadata.set(KERNEL, language.kernel());
+    metadata.set(LANGUAGE, language.languageInfo());
   }
 
   /** Puts in what the usual kernel says of itself. */
   static void complete(ObjectNode metadata) {
-    if (metadata.path(KERNEL).equals(kernel()) && !metadata.has(LANGUAGE)) {
-      metadata.set(LANGUAGE, language());
+    WrittenIn language = WrittenIn.said(metadata);
+    if (metadata.path(KERNEL).equals(language.kernel()) && !metadata.has(LANGUAGE)) {
+      metadata.set(LANGUAGE, language.languageInfo());
     }
   }
 
   /** The metadata without what the usual kernel says of itself. */
   static ObjectNode without(ObjectNode metadata) {
+    WrittenIn language = WrittenIn.said(metadata);
     ObjectNode rest = metadata.deepCopy();
-    if (!rest.path(KERNEL).equals(kernel())) {
+    if (!rest.path(KERNEL).equals(language.kernel())) {
       return rest;
     }
-    if (!rest.has(LANGUAGE) || LessonHead.KEY.equals(rest.at("/language_info/name").textValue())) {
+    if (!rest.has(LANGUAGE) || language.isLanguageInfo(rest.path(LANGUAGE))) {
       rest.remove(LANGUAGE);
     }
     return rest;
   }
 
-  /** Whether metadata, ours apart, are the usual ones. */
-  static boolean isUsual(@Nullable JsonNode others) {
-    return others != null && others.size() == 1 && others.path(KERNEL).equals(kernel());
+  /** Whether metadata, ours apart, are the usual ones of a language. */
+  static boolean isUsual(@Nullable JsonNode others, WrittenIn language) {
+    return others != null && others.size() == 1 && others.path(KERNEL).equals(language.kernel());
   }
 }

@@ -17,11 +17,16 @@ public record WorkedLesson(Lesson lesson, List<WorkedCell> cells) {
   public record WorkedCell(LessonCell cell, List<Result> results) {}
 
   /**
-   * Runs a lesson, which reads data from its own folder if it has one; {@code progress} hears the
-   * number of cells that are done.
+   * Runs a lesson in the notation, which reads data from its own folder if it has one; {@code
+   * progress} hears the number of cells that are done.
+   *
+   * @throws IllegalArgumentException for a lesson in Java, which needs a runner and consent
    */
   public static WorkedLesson run(Lesson lesson, IntConsumer progress) {
-    return run(lesson, sheet(lesson), progress);
+    if (lesson.writtenIn() != WrittenIn.NOTATION) {
+      throw new IllegalArgumentException(lesson.name() + " is not in the notation");
+    }
+    return run(lesson, sheet(lesson)::run, progress);
   }
 
   /** An empty sheet that reads data from the folder of the lesson if it has one. */
@@ -29,13 +34,19 @@ public record WorkedLesson(Lesson lesson, List<WorkedCell> cells) {
     return lesson.folder().map(DataFolder::new).map(Sheet::new).orElseGet(Sheet::new);
   }
 
-  /** Runs a lesson in that sheet, which knows afterwards what the cells say. */
-  public static WorkedLesson run(Lesson lesson, Sheet sheet, IntConsumer progress) {
+  /** A lesson of which no cell was run. */
+  public static WorkedLesson unrun(Lesson lesson) {
+    return new WorkedLesson(
+        lesson, lesson.cells().stream().map(cell -> new WorkedCell(cell, List.of())).toList());
+  }
+
+  /** Runs a lesson's cells with that runner. */
+  public static WorkedLesson run(Lesson lesson, CellRunner runner, IntConsumer progress) {
     List<WorkedCell> cells = new ArrayList<>();
     for (LessonCell cell : lesson.cells()) {
       cells.add(new WorkedCell(cell, List.of()));
       if (cell instanceof LessonCell.Code) {
-        Run run = sheet.run(cell.id(), cell.source());
+        Run run = runner.run(cell.id(), cell.source());
         show(cells, cell.id(), run.results());
         run.updates().forEach(update -> show(cells, update.cellId(), update.results()));
       }
@@ -67,7 +78,7 @@ public record WorkedLesson(Lesson lesson, List<WorkedCell> cells) {
   public long mistakes() {
     return cells.stream()
         .flatMap(cell -> cell.results().stream())
-        .filter(Result.Mistaken.class::isInstance)
+        .filter(Result::isMistake)
         .count();
   }
 }

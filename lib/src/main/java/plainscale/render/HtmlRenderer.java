@@ -269,6 +269,21 @@ final class HtmlRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String printed(Result.Printed printed) {
+    return "<pre class=\"ps-printed\">" + Html.escape(printed.text().stripTrailing()) + "</pre>";
+  }
+
+  @Override
+  public String failed(Result.Failed failed) {
+    String rest = failed.lines().stream().skip(1).collect(joining("\n"));
+    return "<div class=\"ps-mistaken\"><p><b>"
+        + medium.words().apply(failed.lines().get(0))
+        + "</b></p><pre>"
+        + Html.escape(rest)
+        + "</pre></div>";
+  }
+
+  @Override
   public String mistaken(Result.Mistaken mistaken) {
     List<String> lines = ProblemText.lines(mistaken.problem());
     String repairs =

@@ -209,6 +209,16 @@ final class ScreenParts implements Result.Visitor<List<Part>> {
   }
 
   @Override
+  public List<Part> printed(Result.Printed printed) {
+    return few(printed, printed.text());
+  }
+
+  @Override
+  public List<Part> failed(Result.Failed failed) {
+    return whole(failed);
+  }
+
+  @Override
   public List<Part> mistaken(Result.Mistaken mistaken) {
     return whole(mistaken);
   }

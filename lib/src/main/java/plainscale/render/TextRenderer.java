@@ -256,6 +256,16 @@ final class TextRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String printed(Result.Printed printed) {
+    return printed.text().stripTrailing();
+  }
+
+  @Override
+  public String failed(Result.Failed failed) {
+    return String.join("\n", failed.lines());
+  }
+
+  @Override
   public String mistaken(Result.Mistaken mistaken) {
     return String.join("\n", ProblemText.lines(mistaken.problem()));
   }

@@ -49,6 +49,8 @@ public sealed interface Result
         Result.Noted,
         Result.Unfinished,
         Result.Mistaken,
+        Result.Printed,
+        Result.Failed,
         FieldResult,
         DataResult,
         GuardResult,
@@ -369,6 +371,35 @@ public sealed interface Result
     }
   }
 
+  /** What a cell in another language printed, or a value in its own words. */
+  record Printed(String text, boolean error) implements Result {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.printed(this);
+    }
+  }
+
+  /**
+   * A cell in another language stopped at a mistake: what kind it is, and the lines that tell it,
+   * the sentence first.
+   */
+  record Failed(String name, List<String> lines) implements Result {
+    /** Keeps its own copy of the lines. */
+    public Failed {
+      lines = List.copyOf(lines);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.failed(this);
+    }
+  }
+
+  /** Whether it tells that something is wrong. */
+  default boolean isMistake() {
+    return this instanceof Mistaken || this instanceof Failed;
+  }
+
   /** What a quantity is in its sheet. */
   enum Role {
     GIVEN,
@@ -497,5 +528,9 @@ public sealed interface Result
     R unfinished(Unfinished unfinished);
 
     R mistaken(Mistaken mistaken);
+
+    R printed(Printed printed);
+
+    R failed(Failed failed);
   }
 }

@@ -53,7 +53,7 @@ class LessonsTest {
 
   static List<Shipped> lessons() {
     List<Shipped> lessons =
-        ShippedLessons.notebooks().entrySet().stream()
+        NotationLessons.notebooks().entrySet().stream()
             .map(e -> new Shipped(e.getKey(), e.getValue()))
             .toList();
     assertFalse(lessons.isEmpty(), "no lesson ships");

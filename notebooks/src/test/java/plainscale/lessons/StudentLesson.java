@@ -53,7 +53,7 @@ record StudentLesson(String name, WorkedLesson worked) {
   }
 
   private static Stream<StudentLesson> shipped() {
-    return ShippedLessons.texts().entrySet().stream()
+    return NotationLessons.texts().entrySet().stream()
         .map(file -> run(file.getKey(), parsed(file.getKey(), file.getValue())));
   }
 

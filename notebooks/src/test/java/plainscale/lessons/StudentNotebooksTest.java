@@ -37,7 +37,7 @@ class StudentNotebooksTest {
   /** A lesson as it ships, or one whose code cells for students leave so much blank. */
   record Copied(String file, Optional<Blank> blank) {
     Lesson lesson() throws LessonException {
-      Lesson lesson = Lesson.parse(file, ShippedLessons.texts().getOrDefault(file, ""));
+      Lesson lesson = Lesson.parse(file, NotationLessons.texts().getOrDefault(file, ""));
       return blank.isPresent() ? leaving(lesson, blank.get()) : lesson;
     }
 
@@ -66,7 +66,7 @@ class StudentNotebooksTest {
   }
 
   static Stream<Copied> lessons() {
-    return ShippedLessons.texts().keySet().stream()
+    return NotationLessons.texts().keySet().stream()
         .flatMap(
             file ->
                 Stream.of(

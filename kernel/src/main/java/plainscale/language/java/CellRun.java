@@ -13,7 +13,6 @@ import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
 import plainscale.language.Outcome;
 import plainscale.language.Outcome.Failed;
-import plainscale.language.java.process.CellControl;
 
 /** One run of one cell: its pieces in their order, up to the first that fails. */
 final class CellRun {
@@ -22,13 +21,13 @@ final class CellRun {
 
   private final JShell jshell;
   private final SourceCodeAnalysis analysis;
-  private final RemoteCells cells;
+  private final Cells cells;
   private final Origins origins;
   private final String source;
   private final BooleanSupplier stop;
   private final List<Snippet> created = new ArrayList<>();
 
-  CellRun(JShell jshell, RemoteCells cells, Origins origins, String source, BooleanSupplier stop) {
+  CellRun(JShell jshell, Cells cells, Origins origins, String source, BooleanSupplier stop) {
     this.jshell = jshell;
     this.analysis = jshell.sourceCodeAnalysis();
     this.cells = cells;
@@ -39,9 +38,9 @@ final class CellRun {
 
   /** Runs the cell; nothing of it if its text stops in the middle. */
   Outcome run() {
-    cells.command(CellControl.BEGIN, "");
+    cells.begin();
     Outcome outcome = pieces();
-    cells.command(CellControl.END, "");
+    cells.end();
     return outcome;
   }
 
@@ -122,7 +121,7 @@ final class CellRun {
         snippet.kind() == Snippet.Kind.EXPRESSION
             || snippet.subKind() == Snippet.SubKind.TEMP_VAR_EXPRESSION_SUBKIND;
     if (expression && !piece.isQuiet(analysis)) {
-      cells.command(CellControl.SHOW, last);
+      cells.show(last);
     }
   }
 }

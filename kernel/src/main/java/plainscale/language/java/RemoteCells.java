@@ -4,12 +4,13 @@ import com.sun.jdi.VirtualMachine;
 import java.io.ObjectInput;
 import java.io.ObjectOutput;
 import jdk.jshell.execution.JdiExecutionControl;
+import plainscale.language.java.process.CellControl;
 
 /**
  * JShell's line to the process of the cells. While a cell's code runs there, JShell itself is free
  * to answer other questions here: completion must not wait for a cell.
  */
-final class RemoteCells extends JdiExecutionControl {
+final class RemoteCells extends JdiExecutionControl implements Cells {
 
   /** Whose turn it is to use JShell, which is not made for several threads. */
   interface Turn {
@@ -62,8 +63,23 @@ final class RemoteCells extends JdiExecutionControl {
     }
   }
 
+  @Override
+  public void begin() {
+    command(CellControl.BEGIN, "");
+  }
+
+  @Override
+  public void show(boolean value) {
+    command(CellControl.SHOW, value);
+  }
+
+  @Override
+  public void end() {
+    command(CellControl.END, "");
+  }
+
   /** A command of ours; like a cell's code, it may take its time, and be stopped. */
-  void command(String command, Object argument) {
+  private void command(String command, Object argument) {
     turn.pause();
     try {
       extensionCommand(command, argument);
@@ -77,8 +93,8 @@ final class RemoteCells extends JdiExecutionControl {
     }
   }
 
-  /** Whether anything was stopped since the last question. */
-  boolean wasStopped() {
+  @Override
+  public boolean wasStopped() {
     boolean was = stopped;
     stopped = false;
     return was;

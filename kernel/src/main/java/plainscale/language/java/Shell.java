@@ -1,7 +1,6 @@
 package plainscale.language.java;
 
 import java.io.IOException;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
@@ -17,19 +16,6 @@ import plainscale.language.java.process.Event;
  * threads; whoever uses it holds the lock, which a running cell lets go.
  */
 final class Shell implements AutoCloseable {
-  private static final List<String> IMPORTS =
-      List.of(
-          "java.io.*",
-          "java.math.*",
-          "java.nio.file.*",
-          "java.util.*",
-          "java.util.function.*",
-          "java.util.stream.*",
-          "plainscale.api.*",
-          "plainscale.data.DataTable",
-          "plainscale.quantity.Quantity",
-          "static plainscale.api.Plainscale.*");
-
   private final ReentrantLock lock = new ReentrantLock();
   private final CellProcess process;
   private final JShell jshell;
@@ -43,13 +29,8 @@ final class Shell implements AutoCloseable {
     Provider provider = new Provider();
     lock.lock();
     try {
-      jshell =
-          JShell.builder()
-              .executionEngine(provider, Map.of())
-              .compilerOptions("--class-path", CellProcess.classPath(), "-Xlint:none")
-              .build();
+      jshell = Imports.into(JShell.builder().executionEngine(provider, Map.of()));
       cells = provider.made();
-      IMPORTS.forEach(name -> jshell.eval("import " + name + ";"));
       jshell.eval("0"); // so that the first cell finds the compiler awake
     } finally {
       lock.unlock();

@@ -20,9 +20,12 @@ record CellMistakes() implements Rule {
 
   private Stream<Finding> mistakes(WorkedCell worked) {
     return worked.results().stream()
-        .filter(Result.Mistaken.class::isInstance)
-        .map(result -> ((Result.Mistaken) result).problem())
-        .map(problem -> mistake(worked.cell(), problem));
+        .filter(Result::isMistake)
+        .map(
+            result ->
+                result instanceof Result.Failed failed
+                    ? CheckedLesson.at(worked.cell()).error(this, failed.lines().get(0), "")
+                    : mistake(worked.cell(), ((Result.Mistaken) result).problem()));
   }
 
   private Finding mistake(LessonCell cell, Problem problem) {

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import plainscale.document.LessonCell;
 import plainscale.document.ProseText;
 import plainscale.document.Role;
+import plainscale.document.WrittenIn;
 import plainscale.notation.DataStatement;
 import plainscale.notation.FieldStatement;
 import plainscale.notation.Figure;
@@ -38,13 +39,20 @@ record CellRoles() implements Rule {
       String missing =
           answersNothing
               ? "no question stands before it"
-              : role.map(r -> missing(lesson, cell, r)).orElse(NONE);
+              : role.filter(r -> canBeRead(lesson, cell))
+                  .map(r -> missing(lesson, cell, r))
+                  .orElse(NONE);
       if (!missing.isEmpty()) {
         findings.add(misfit(cell, role.orElseThrow(), missing));
       }
       asked |= role.equals(Optional.of(Role.QUESTION)) || asks(lesson, cell);
     }
     return findings.stream();
+  }
+
+  /** What cells in Java do cannot be seen from here. */
+  private static boolean canBeRead(CheckedLesson lesson, LessonCell cell) {
+    return lesson.lesson().writtenIn() == WrittenIn.NOTATION || cell instanceof LessonCell.Prose;
   }
 
   private Finding misfit(LessonCell cell, Role role, String missing) {

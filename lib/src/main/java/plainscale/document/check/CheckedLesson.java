@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
+import plainscale.document.CellRunner;
 import plainscale.document.Lesson;
 import plainscale.document.LessonCell;
 import plainscale.document.ProseText;
 import plainscale.document.WorkedLesson;
+import plainscale.document.WrittenIn;
 import plainscale.notation.Open;
 import plainscale.notation.Span;
 import plainscale.notation.Statement;
@@ -20,12 +23,17 @@ import plainscale.sheet.SheetLine;
  * A lesson that has been run, with all that rules look at.
  *
  * @param worked the lesson and what its cells showed
+ * @param wasRun whether its cells were run; those in Java are only if they may
  * @param sheet the sheet in which they ran
  * @param lines the statements of its cells, in order
  * @param prose what its cells of prose say, by their ids
  */
 record CheckedLesson(
-    WorkedLesson worked, Sheet sheet, List<Line> lines, Map<String, ProseText> prose) {
+    WorkedLesson worked,
+    boolean wasRun,
+    Sheet sheet,
+    List<Line> lines,
+    Map<String, ProseText> prose) {
 
   /** A statement and the cell in which it stands. */
   record Line(LessonCell.Code cell, SheetLine read) {
@@ -50,9 +58,14 @@ record CheckedLesson(
   /** A passage of prose and the cell in which it stands. */
   record Said(LessonCell.Prose cell, ProseText.Passage passage) {}
 
-  static CheckedLesson run(Lesson lesson, IntConsumer progress) {
+  /** Runs the lesson with the runner, its own sheet if it is in the notation, or not at all. */
+  static CheckedLesson run(Lesson lesson, Optional<CellRunner> runner, IntConsumer progress) {
     Sheet sheet = WorkedLesson.sheet(lesson);
-    WorkedLesson worked = WorkedLesson.run(lesson, sheet, progress);
+    Optional<CellRunner> used =
+        lesson.writtenIn() == WrittenIn.NOTATION ? Optional.of(sheet::run) : runner;
+    WorkedLesson worked =
+        used.map(cells -> WorkedLesson.run(lesson, cells, progress))
+            .orElseGet(() -> WorkedLesson.unrun(lesson));
     List<Line> lines = new ArrayList<>();
     Map<String, ProseText> prose = new LinkedHashMap<>();
     for (LessonCell cell : lesson.cells()) {
@@ -62,7 +75,7 @@ record CheckedLesson(
         prose.put(text.id(), ProseText.of(text));
       }
     }
-    return new CheckedLesson(worked, sheet, List.copyOf(lines), prose);
+    return new CheckedLesson(worked, used.isPresent(), sheet, List.copyOf(lines), prose);
   }
 
   Lesson lesson() {

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import plainscale.document.CellRunner;
 import plainscale.document.Lesson;
 import plainscale.document.LessonCell;
 
@@ -29,6 +31,7 @@ public final class LessonCheck {
           new DeclaredSettings(),
           new Cautions(),
           new CellRoles(),
+          new CellsNotRun(),
           new CellMistakes(),
           new ImplausibleValues(),
           new GivenUnits(),
@@ -50,7 +53,12 @@ public final class LessonCheck {
 
   /** The same; {@code progress} hears how many cells have been run. */
   public static List<Finding> of(Lesson lesson, IntConsumer progress) {
-    CheckedLesson checked = CheckedLesson.run(lesson, progress);
+    return of(lesson, Optional.empty(), progress);
+  }
+
+  /** The same; cells in Java are run by that runner, and not at all without one. */
+  public static List<Finding> of(Lesson lesson, Optional<CellRunner> runner, IntConsumer progress) {
+    CheckedLesson checked = CheckedLesson.run(lesson, runner, progress);
     List<Finding> findings = new ArrayList<>();
     RULES.forEach(rule -> rule.check(checked).forEach(findings::add));
     Map<String, Integer> order = checked.isText() ? Map.of() : order(lesson.cells());

@@ -8,6 +8,7 @@ sealed interface Rule
         Cautions,
         CellMistakes,
         CellRoles,
+        CellsNotRun,
         DeclaredSettings,
         FigureCaptions,
         FormatVersion,

@@ -217,6 +217,17 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
     return new Worksheet.Text(List.of(new Piece.Words(words)));
   }
 
+  /** Cells in other languages have no blanks, and no students' edition. */
+  @Override
+  public List<Worksheet> printed(Result.Printed printed) {
+    return List.of();
+  }
+
+  @Override
+  public List<Worksheet> failed(Result.Failed failed) {
+    return List.of();
+  }
+
   @Override
   public List<Worksheet> mistaken(Result.Mistaken mistaken) {
     return List.of(words(task.words().say("mistake")));

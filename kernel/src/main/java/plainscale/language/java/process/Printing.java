@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.function.Consumer;
 
 /** Turns the bytes of a stream into texts; a character that comes in two parts is put together. */
-final class Printing extends OutputStream {
+public final class Printing extends OutputStream {
   private static final int LONGEST_CHARACTER = 4;
 
   private final Consumer<String> reader;
@@ -22,7 +22,8 @@ final class Printing extends OutputStream {
   /** The first bytes of a character whose rest has not come. */
   private byte[] begun = {};
 
-  Printing(Consumer<String> reader) {
+  /** A stream whose texts go to that reader. */
+  public Printing(Consumer<String> reader) {
     this.reader = reader;
   }
 

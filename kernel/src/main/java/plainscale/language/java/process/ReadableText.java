@@ -8,14 +8,15 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Any object as text: its own words, arrays and collections by what they hold. */
-final class ReadableText {
+public final class ReadableText {
   static final int MOST_ELEMENTS = 1_000;
   private static final int DEEPEST = 20;
   private static final String MORE = "… %,d more";
 
   private ReadableText() {}
 
-  static String of(@Nullable Object object) {
+  /** The text of an object. */
+  public static String of(@Nullable Object object) {
     return of(object, 0);
   }
 
