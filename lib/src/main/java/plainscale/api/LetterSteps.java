@@ -27,7 +27,11 @@ record LetterSteps(Sheet sheet, List<String> relations, String unknown, Set<Stri
 
   /** The derivation, if values are missing and it is clear which letters count as known. */
   static Optional<Result> of(
-      Sheet sheet, List<String> relations, String unknown, Set<String> said, Statement.Telling telling) {
+      Sheet sheet,
+      List<String> relations,
+      String unknown,
+      Set<String> said,
+      Statement.Telling telling) {
     Set<String> letters = new LinkedHashSet<>(said);
     if (relations.size() == 1 && said.isEmpty()) {
       letters.addAll(sheet.letters(Greek.normal(relations.get(0))));
@@ -36,8 +40,7 @@ record LetterSteps(Sheet sheet, List<String> relations, String unknown, Set<Stri
     LetterSteps steps = new LetterSteps(sheet, relations, unknown, Set.copyOf(letters));
     return letters.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new Result.Derived(steps.derivation(), "", telling, null, sheet.writing()));
+        : Optional.of(new Result.Derived(steps.derivation(), "", telling, null, sheet.writing()));
   }
 
   private Derivation derivation() {
@@ -45,7 +48,9 @@ record LetterSteps(Sheet sheet, List<String> relations, String unknown, Set<Stri
     for (String name : relations) {
       relation(sheet, name)
           .ifPresent(
-              r -> stated.add(new Relation(name, new Equation(r.left(), r.right()), r.description())));
+              r ->
+                  stated.add(
+                      new Relation(name, new Equation(r.left(), r.right()), r.description())));
     }
     return Solver.solve(stated, unknown, this, Budget.usual());
   }

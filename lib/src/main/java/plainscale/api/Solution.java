@@ -1,18 +1,23 @@
 package plainscale.api;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plainscale.algebra.Derivation;
+import plainscale.algebra.Outcome;
 import plainscale.notation.Greek;
+import plainscale.notation.Printer;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
 import plainscale.sheet.Result;
 
 /**
  * An unknown derived from relations: the narrated steps, in letters while values are missing, and
- * its value as soon as all that it hangs on has one. Its methods return solutions with other values, another unit or other telling.
+ * its value as soon as all that it hangs on has one. Its methods return solutions with other
+ * values, another unit or other telling.
  *
  * <pre>{@code
  * Solution fall = relation("y = 1/2 g_n t^2").solveFor("t");
@@ -73,7 +78,7 @@ public final class Solution implements Displayed {
     String telling =
         options.telling == Statement.Telling.STEPS
             ? ""
-            : options.telling.name().toLowerCase(java.util.Locale.ROOT);
+            : options.telling.name().toLowerCase(Locale.ROOT);
     return "solve "
         + String.join(", ", relations)
         + " for "
@@ -134,12 +139,19 @@ public final class Solution implements Displayed {
 
   /** The result as data: the derivation, and the value with what makes it uncertain. */
   public Result.Derived result() {
-    return Answer.of(asked, results(), Result.Derived.class).result();
+    return Answer.first(results(), Result.Derived.class);
   }
 
   /** The steps and the answer as data. */
   public Derivation derivation() {
     return result().derivation();
+  }
+
+  /** What the unknown is in letters; nothing where there is no closed form. */
+  public Optional<String> formula() {
+    return derivation().outcome() instanceof Outcome.Solved solved
+        ? Optional.of(Printer.print(solved.answer()))
+        : Optional.empty();
   }
 
   /** The value of the unknown. */
@@ -154,8 +166,7 @@ public final class Solution implements Displayed {
 
   @Override
   public List<Result> results() {
-    return LetterSteps.of(
-            asked.sheet(), relations, unknown, options.letters, options.telling)
+    return LetterSteps.of(asked.sheet(), relations, unknown, options.letters, options.telling)
         .map(List::of)
         .orElseGet(() -> solved.get().results(unknown));
   }

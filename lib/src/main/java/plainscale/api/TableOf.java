@@ -38,7 +38,9 @@ public final class TableOf {
     return and(heading(heading, unit), values.stream().map(String::valueOf).toList());
   }
 
-  /** And a column of quantities in a unit, with a column of their uncertainties if they have any. */
+  /**
+   * And a column of quantities in a unit, with a column of their uncertainties if they have any.
+   */
   public TableOf quantities(String heading, String unit, List<Quantity> values) {
     List<Quantity> inUnit = values.stream().map(q -> q.in(unit)).toList();
     TableOf with =
@@ -84,7 +86,9 @@ public final class TableOf {
     for (int row = 0; row < columns.get(0).size(); row++) {
       int at = row;
       csv.append(
-          columns.stream().map(c -> "\"" + c.get(at).replace("\"", "\"\"") + "\"").collect(Collectors.joining(",")));
+          columns.stream()
+              .map(c -> "\"" + c.get(at).replace("\"", "\"\"") + "\"")
+              .collect(Collectors.joining(",")));
       csv.append('\n');
     }
     return read(name, csv.toString());

@@ -59,9 +59,7 @@ public final class WhatIf implements Displayed {
   /** The answer of the sheet. */
   public Answer<Result.Compared> answer() {
     String statement =
-        "what if "
-            + String.join(", ", changes)
-            + Written.clause("show", String.join(", ", shown));
+        "what if " + String.join(", ", changes) + Written.clause("show", String.join(", ", shown));
     return situation.ask(statement, Result.Compared.class);
   }
 

@@ -163,6 +163,7 @@ public sealed interface Arithmetic permits Quantity {
       return Quantity.number(new BigDecimal(Double.toString(number)));
     }
     throw new QuantityException(
-        QuantityException.Fault.VALUE, "A quantity is a finite number; this one is " + number + ".");
+        QuantityException.Fault.VALUE,
+        "A quantity is a finite number; this one is " + number + ".");
   }
 }

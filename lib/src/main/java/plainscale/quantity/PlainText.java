@@ -2,7 +2,6 @@ package plainscale.quantity;
 
 import java.math.BigDecimal;
 import plainscale.units.Superscripts;
-import plainscale.units.UnitOfMeasure;
 
 /**
  * A rounded value as the SI Brochure writes it: {@code (2.70 ± 0.05) g}, {@code 6.71 × 10⁻⁸ C}.

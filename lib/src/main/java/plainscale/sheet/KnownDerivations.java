@@ -27,7 +27,8 @@ final class KnownDerivations {
   private final Map<Question, Derivation> latest = new Latest<>();
 
   /** The derivation for these values, made only if it is not known. */
-  synchronized Derivation of(Question question, Map<String, Double> values, Supplier<Derivation> making) {
+  synchronized Derivation of(
+      Question question, Map<String, Double> values, Supplier<Derivation> making) {
     Asked key = new Asked(question, values);
     Derivation known = asked.get(key);
     if (known == null) {

@@ -241,12 +241,14 @@ public final class Sheet {
     }
   }
 
-  /** What some statements would show; nothing of the sheet changes by asking. */
+  /**
+   * What statements that define nothing would show, as a cell that stands last; nothing of the sheet
+   * changes by asking.
+   */
   public synchronized List<Result> ask(String source) {
     Budget budget = Budget.usual();
     try {
-      List<Statement> statements =
-          new CellReader(tables, namesWithout(""), budget).read(source);
+      List<Statement> statements = new CellReader(tables, namesWithout(""), budget).read(source);
       return results("", new Cell(source, statements), wave(budget));
     } catch (ProblemException e) {
       return mistakes(e);

@@ -107,11 +107,7 @@ final class Tables {
   }
 
   private DataStatement.Table kept(
-      DataTable table,
-      long content,
-      DataStatement.Table asked,
-      String source,
-      SheetNames others) {
+      DataTable table, long content, DataStatement.Table asked, String source, SheetNames others) {
     List<String> names = names(table, asked, source, others);
     DataStatement.Table statement = asked.read(named(table, names), content);
     read.computeIfAbsent(statement, s -> new ReadTable(table, names));
