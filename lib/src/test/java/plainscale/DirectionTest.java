@@ -32,7 +32,8 @@ class DirectionTest {
           "laws",
           "sheet",
           "render",
-          "document");
+          "document",
+          "api");
 
   /** Class data, fields, and the writing and drawing of magnitudes stand beside the chain. */
   private static final List<String> BESIDE = List.of("data", "magnitude", "picture", "field");

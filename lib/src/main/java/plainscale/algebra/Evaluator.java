@@ -156,7 +156,6 @@ public final class Evaluator implements Expr.Visitor<Quantity> {
           case VALUE -> Problem.Kind.VALUE;
           case LIMIT -> Problem.Kind.LIMIT;
         };
-    return new ProblemException(
-        new Problem(kind, String.valueOf(e.getMessage()), source, span, repairs));
+    return new ProblemException(new Problem(kind, e.sentence(), source, span, repairs));
   }
 }

@@ -18,31 +18,59 @@ import plainscale.sheet.Result;
  */
 public final class Answer<R extends Result> implements Displayed {
   private final Situation situation;
-  private final R result;
+  private final String statement;
+  private final Class<R> kind;
   private final List<Result> results;
+  private final boolean labelled;
 
-  private Answer(Situation situation, R result, List<Result> results) {
+  private Answer(
+      Situation situation,
+      String statement,
+      Class<R> kind,
+      List<Result> results,
+      boolean labelled) {
     this.situation = situation;
-    this.result = result;
-    this.results = results;
+    this.statement = statement;
+    this.kind = kind;
+    this.results = List.copyOf(results);
+    this.labelled = labelled;
   }
 
-  /** The answer among some results; what is wrong with them is thrown. */
-  static <R extends Result> Answer<R> of(Situation situation, List<Result> results, Class<R> kind) {
-    Situation.refuseMistakes(results);
-    R result =
-        results.stream()
-            .filter(kind::isInstance)
-            .map(kind::cast)
-            .findFirst()
-            .orElseThrow(
-                () -> PhysicsException.of("This has no answer yet: it waits for a blank."));
-    return new Answer<>(situation, result, List.copyOf(results));
+  /** What a situation answers; what is wrong is thrown. */
+  static <R extends Result> Answer<R> of(Situation situation, String statement, Class<R> kind) {
+    List<Result> results = situation.results(statement, kind);
+    return new Answer<>(situation, statement, kind, results, true);
+  }
+
+  /** The same under no name, where the program has none for what was asked. */
+  Answer<R> unlabelled() {
+    return new Answer<>(situation, statement, kind, Unlabelled.of(results), false);
+  }
+
+  /**
+   * The same with words of its own: a title, a caption, what it is for. Not every kind of answer
+   * takes words.
+   *
+   * @throws PhysicsException if this kind takes none
+   */
+  public Answer<R> titled(String words) {
+    Answer<R> titled = of(situation, statement + Written.after(words), kind);
+    return labelled ? titled : titled.unlabelled();
   }
 
   /** The result as data. */
   public R result() {
-    return result;
+    return first(results, kind);
+  }
+
+  /** The result of a kind among others; what is wrong is thrown. */
+  static <R extends Result> R first(List<Result> results, Class<R> kind) {
+    Situation.refuseMistakes(results);
+    return results.stream()
+        .filter(kind::isInstance)
+        .map(kind::cast)
+        .findFirst()
+        .orElseThrow(() -> PhysicsException.of("This has no answer yet: it waits for a blank."));
   }
 
   @Override

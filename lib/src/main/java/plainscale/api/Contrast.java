@@ -20,23 +20,34 @@ public final class Contrast implements Displayed {
   private final String unit;
   private final String rule;
   private final String title;
+  private final boolean labelled;
 
   private Contrast(
-      Situation situation, List<String> sides, String unit, String rule, String title) {
+      Situation situation,
+      List<String> sides,
+      String unit,
+      String rule,
+      String title,
+      boolean labelled) {
     this.situation = situation;
     this.sides = List.copyOf(sides);
     this.unit = unit;
     this.rule = rule;
     this.title = title;
+    this.labelled = labelled;
   }
 
   static Contrast of(Situation situation, List<String> sides) {
-    return new Contrast(situation, sides, "", "", "");
+    return new Contrast(situation, sides, "", "", "", true);
+  }
+
+  Contrast unlabelled() {
+    return new Contrast(situation, sides, unit, rule, title, false);
   }
 
   /** The same with all of them in one unit. */
   public Contrast in(String other) {
-    return new Contrast(situation, sides, other, rule, title);
+    return new Contrast(situation, sides, other, rule, title, labelled);
   }
 
   /**
@@ -44,12 +55,12 @@ public final class Contrast implements Displayed {
    * {@code sharing} or {@code pages}.
    */
   public Contrast by(String other) {
-    return new Contrast(situation, sides, unit, other, title);
+    return new Contrast(situation, sides, unit, other, title, labelled);
   }
 
   /** The same with a title. */
   public Contrast titled(String other) {
-    return new Contrast(situation, sides, unit, rule, other);
+    return new Contrast(situation, sides, unit, rule, other, labelled);
   }
 
   /** The answer of the sheet. */
@@ -60,7 +71,8 @@ public final class Contrast implements Displayed {
             + Written.clause("in", unit)
             + Written.clause("by", rule)
             + Written.after(title);
-    return situation.ask(statement, Result.Contrasted.class);
+    Answer<Result.Contrasted> answer = situation.ask(statement, Result.Contrasted.class);
+    return labelled ? answer : answer.unlabelled();
   }
 
   /** The result as data. */

@@ -5,8 +5,11 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import plainscale.data.DataTable;
+import plainscale.data.Fit;
+import plainscale.data.Parameter;
 import plainscale.laws.Constant;
 import plainscale.laws.Law;
+import plainscale.picture.Scene;
 import plainscale.quantity.Quantity;
 import plainscale.render.Renderers;
 import plainscale.sheet.Result;
@@ -53,6 +56,9 @@ public final class Displays {
     if (value instanceof Run run) {
       return Optional.of(run.results());
     }
+    if (value instanceof Scene scene) {
+      return Optional.of(List.of(new Result.Drawn(scene)));
+    }
     if (value instanceof List<?> list && !list.isEmpty()) {
       return ofAll(list);
     }
@@ -75,11 +81,22 @@ public final class Displays {
     if (value instanceof DataTable table) {
       return Optional.of(Plainscale.data(table));
     }
+    if (value instanceof Fit fit) {
+      return Optional.of(parameters(fit));
+    }
     if (value instanceof Law law) {
       return Optional.of(Plainscale.law(law.name()));
     }
     return value instanceof Constant constant
         ? Optional.of(Plainscale.situation().show(constant.symbol()))
         : Optional.empty();
+  }
+
+  private static Situation parameters(Fit fit) {
+    Situation situation = Plainscale.situation();
+    for (Parameter parameter : fit.parameters()) {
+      situation = situation.given(parameter.symbol(), parameter.quantity());
+    }
+    return situation;
   }
 }

@@ -134,7 +134,7 @@ public final class ForcesOn implements Displayed {
 
   /** The result as data. */
   public Result.Forces result() {
-    return Answer.of(situation, results(), Result.Forces.class).result();
+    return Answer.first(results(), Result.Forces.class);
   }
 
   /** The forces, their components and their sum. */

@@ -20,15 +20,17 @@ public final class LawUse implements Displayed {
   private final String law;
   private final String own;
   private final List<String> replaced;
+  private final String what;
 
-  private LawUse(String law, String own, List<String> replaced) {
+  private LawUse(String law, String own, List<String> replaced, String what) {
     this.law = law;
     this.own = own;
     this.replaced = List.copyOf(replaced);
+    this.what = what;
   }
 
   static LawUse of(String law) {
-    LawUse use = new LawUse(law, law, List.of());
+    LawUse use = new LawUse(law, law, List.of(), "");
     use.results(); // an unknown law is told here
     return use;
   }
@@ -37,12 +39,17 @@ public final class LawUse implements Displayed {
   public LawUse with(String symbol, String formula) {
     List<String> all = new ArrayList<>(replaced);
     all.add(symbol + " = " + formula);
-    return new LawUse(law, own, all);
+    return new LawUse(law, own, all, what);
   }
 
   /** With another name for the relation. */
   public LawUse as(String name) {
-    return new LawUse(law, name, replaced);
+    return new LawUse(law, name, replaced, what);
+  }
+
+  /** With what it says here in words. */
+  public LawUse described(String words) {
+    return new LawUse(law, own, replaced, words);
   }
 
   /** The row of the table of laws. */
@@ -69,7 +76,8 @@ public final class LawUse implements Displayed {
     return "use "
         + law
         + Written.clause("as", as)
-        + Written.clause("with", String.join(", ", replaced));
+        + Written.clause("with", String.join(", ", replaced))
+        + Written.after(what);
   }
 
   @Override

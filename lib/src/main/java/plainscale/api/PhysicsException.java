@@ -6,6 +6,7 @@ import plainscale.notation.Problem;
 import plainscale.notation.ProblemException;
 import plainscale.quantity.QuantityException;
 import plainscale.render.ProblemText;
+import plainscale.units.UnitException;
 
 /**
  * What a program asked for has no answer. The message is what the notation tells a student: a
@@ -41,6 +42,10 @@ public final class PhysicsException extends RuntimeException {
   }
 
   static PhysicsException of(QuantityException e) {
+    return new PhysicsException(e.sentence(), e.repairs());
+  }
+
+  static PhysicsException of(UnitException e) {
     return new PhysicsException(String.valueOf(e.getMessage()), e.repairs());
   }
 

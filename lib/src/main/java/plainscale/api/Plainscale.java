@@ -1,5 +1,6 @@
 package plainscale.api;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -21,7 +22,7 @@ import plainscale.sheet.Result;
  * Solution q = relation("k_e q^2/d^2 = m g_n tan(theta)").solveFor("q");
  * Quantity value = q.with("m", m).with("d", quantity("14.0 cm")).with("theta", quantity("4.5°"))
  *     .in("nC").value();
- * check(value.toString().equals("67 nC"));
+ * check(value.toString().equals("(67 ± 1) nC"));
  * }</pre>
  */
 public final class Plainscale {
@@ -49,9 +50,28 @@ public final class Plainscale {
     return Quantities.ofReadings(unit, values);
   }
 
+  /**
+   * A measured number of a unit with its standard uncertainty, as an instrument gives it to a
+   * program: {@code measured(14.0, 0.5, "cm")}.
+   *
+   * @throws PhysicsException if that is no unit, or a number is not finite
+   */
+  public static Quantity measured(double value, double uncertainty, String unit) {
+    return Quantities.of(value + " ± " + uncertainty + " " + unit);
+  }
+
+  /**
+   * An exact amount of a unit: {@code exact(9, "m")}. It limits no figures.
+   *
+   * @throws PhysicsException if that is no unit, or the number is not finite
+   */
+  public static Quantity exact(double value, String unit) {
+    return Quantities.exact(value, unit);
+  }
+
   /** An exact number. */
   public static Quantity number(long value) {
-    return Quantity.number(java.math.BigDecimal.valueOf(value));
+    return Quantity.number(BigDecimal.valueOf(value));
   }
 
   /** A quantity with its name and what it is in words. */
@@ -157,7 +177,7 @@ public final class Plainscale {
   /** Two to six quantities of one kind set against each other. */
   public static Contrast contrast(Quantity... quantities) {
     Sides sides = Sides.of(quantities);
-    return Contrast.of(sides.situation(), sides.names());
+    return Contrast.of(sides.situation(), sides.names()).unlabelled();
   }
 
   /** Two to six quantities of one kind set against each other, each with its own words. */
@@ -169,19 +189,19 @@ public final class Plainscale {
   /** The landmarks just above and below a quantity. */
   public static Answer<Result.Placed> near(Quantity quantity) {
     Sides sides = Sides.of(quantity);
-    return sides.situation().near(sides.names().get(0));
+    return sides.situation().near(sides.names().get(0)).unlabelled();
   }
 
   /** The steps from a power of ten to digits and words. */
   public static Answer<Result.Expanded> expand(Quantity number) {
     Sides sides = Sides.of(number);
-    return sides.situation().expand(sides.names().get(0));
+    return sides.situation().expand(sides.names().get(0)).unlabelled();
   }
 
   /** One to six quantities of one kind on a ruler in powers of ten, with landmarks. */
   public static Answer<Result.Pictured> ruler(Quantity... quantities) {
     Sides sides = Sides.of(quantities);
-    return sides.situation().ruler(sides.names().toArray(String[]::new));
+    return sides.situation().ruler(sides.names().toArray(String[]::new)).unlabelled();
   }
 
   /** One to six quantities of one kind on a ruler in powers of ten, each with its own words. */
@@ -193,13 +213,13 @@ public final class Plainscale {
   /** Numbers as squares in squares, each holding a thousand of the next. */
   public static Answer<Result.Pictured> squares(Quantity... numbers) {
     Sides sides = Sides.of(numbers);
-    return sides.situation().squares(sides.names().toArray(String[]::new));
+    return sides.situation().squares(sides.names().toArray(String[]::new)).unlabelled();
   }
 
   /** One to three numbers as dots. */
   public static Answer<Result.Pictured> dots(Quantity... numbers) {
     Sides sides = Sides.of(numbers);
-    return sides.situation().dots(sides.names().toArray(String[]::new));
+    return sides.situation().dots(sides.names().toArray(String[]::new)).unlabelled();
   }
 
   // Pictures

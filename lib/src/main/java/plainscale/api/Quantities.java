@@ -1,7 +1,9 @@
 package plainscale.api;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import plainscale.notation.Measurement;
 import plainscale.notation.Names;
@@ -9,6 +11,9 @@ import plainscale.notation.Notation;
 import plainscale.notation.ProblemException;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
+import plainscale.quantity.QuantityException;
+import plainscale.units.UnitException;
+import plainscale.units.UnitParser;
 
 /** Quantities from the text of a given. */
 final class Quantities {
@@ -21,7 +26,7 @@ final class Quantities {
   }
 
   /** A number alone is shown as it was written. */
-  private static java.util.Optional<Measurement> literal(String line) {
+  private static Optional<Measurement> literal(String line) {
     try {
       List<Statement> read = Notation.parse(line, Names.NONE);
       return read.stream()
@@ -41,5 +46,17 @@ final class Quantities {
       throw PhysicsException.of("A mean needs two readings at least.");
     }
     return of(list + " " + unit);
+  }
+
+  static Quantity exact(double value, String unit) {
+    try {
+      Quantity one = Quantity.number(BigDecimal.ONE);
+      Quantity amount = Quantity.exact(BigDecimal.ONE, UnitParser.parse(unit));
+      return amount.times(one.times(value));
+    } catch (QuantityException e) {
+      throw PhysicsException.of(e);
+    } catch (UnitException e) {
+      throw PhysicsException.of(e);
+    }
   }
 }

@@ -2,10 +2,12 @@ package plainscale.api;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plainscale.data.DataTable;
+import plainscale.notation.DataStatement.Curve;
 import plainscale.notation.Problem;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
@@ -27,11 +29,14 @@ import plainscale.sheet.Sheet;
  * Situation ball = given("m", quantity("2.70(5) g"), "mass of one ball")
  *     .given("v", "3.0 m/s")
  *     .define("E_k", "1/2 m v^2", "kinetic energy");
- * check(ball.value("E_k").toString().equals("(0.01215 ± 0.00022) J"));
- * check(ball.given("v", "6.0 m/s").value("E_k").in("mJ").shown().value().intValue() == 48);
+ * check(ball.value("E_k").toString().equals("0.012 J"));
+ * check(ball.given("v", "6.0 m/s").value("E_k").in("mJ").shown().value().intValue() == 49);
  * }</pre>
  */
 public final class Situation implements Displayed {
+  /** Before the cell of a quantity that belongs to one statement and is not shown by itself. */
+  private static final String ASIDE = "aside ";
+
   static final Situation NOTHING = new Situation(new Sheet(), List.of());
 
   private final Sheet sheet;
@@ -132,7 +137,7 @@ public final class Situation implements Displayed {
 
   /** With a choice for all of it, as {@code choose(Setting.CONSTANTS, "textbook")}. */
   public Situation choose(Statement.Setting setting, String option) {
-    String word = setting.name().toLowerCase(java.util.Locale.ROOT);
+    String word = setting.name().toLowerCase(Locale.ROOT);
     return with(word, word + " " + option);
   }
 
@@ -194,6 +199,11 @@ public final class Situation implements Displayed {
   /** A value or a formula in the form that is chosen then. */
   public Wording show(String formula) {
     return Wording.of(this, formula);
+  }
+
+  /** A formula and its value, as a line of its own shows it. */
+  public Answer<Result.Valued> showValue(String formula) {
+    return ask(formula, Result.Valued.class);
   }
 
   /** A sentence with live values in braces: {@code say("It weighs {w in mN to 2 figures}.")}. */
@@ -276,6 +286,11 @@ public final class Situation implements Displayed {
     return ask("expand " + formula, Result.Expanded.class);
   }
 
+  /** The same steps left to be filled in. */
+  public Answer<Result.Expanded> expandWithBoxes(String formula) {
+    return ask("expand " + formula + " with boxes", Result.Expanded.class);
+  }
+
   /** One to six quantities on a ruler in powers of ten. */
   public Answer<Result.Pictured> ruler(String... formulas) {
     return ask("ruler " + String.join(" with ", formulas), Result.Pictured.class);
@@ -330,13 +345,13 @@ public final class Situation implements Displayed {
   }
 
   /** A curve through the points of two columns. */
-  public FitThrough fit(plainscale.notation.DataStatement.Curve curve, String y, String x) {
+  public FitThrough fit(Curve curve, String y, String x) {
     return FitThrough.of(this, curve, y, x);
   }
 
   /** A straight line through the points of two columns. */
   public FitThrough fitLine(String y, String x) {
-    return fit(plainscale.notation.DataStatement.Curve.LINE, y, x);
+    return fit(Curve.LINE, y, x);
   }
 
   /** The points of two columns, or a quantity over a name, as a picture. */
@@ -344,7 +359,15 @@ public final class Situation implements Displayed {
     return PlotOf.of(this, y, x);
   }
 
-  /** The cautions of some hazards; values of the situation then count as of them. */
+  /**
+   * With hazards: what is given here is of them, so that values beyond their limits set off
+   * cautions, as a dome's energy does with {@code electrostatic_generator}.
+   */
+  public Situation withHazards(String... hazards) {
+    return with("caution", "caution " + String.join(", ", hazards));
+  }
+
+  /** The cautions of some hazards. */
   public Answer<GuardResult.Cautioned> caution(String... hazards) {
     return ask("caution " + String.join(", ", hazards), GuardResult.Cautioned.class);
   }
@@ -360,9 +383,6 @@ public final class Situation implements Displayed {
     return stem + number;
   }
 
-  private static final String ASIDE = "aside ";
-
-  /** A quantity that belongs to one statement and is not shown by itself. */
   Situation givenAside(String name, Quantity value) {
     return taking(name, value, ASIDE + name, "");
   }
@@ -397,7 +417,14 @@ public final class Situation implements Displayed {
   }
 
   <R extends Result> Answer<R> ask(String statement, Class<R> kind) {
-    return Answer.of(this, sheet.ask(Written.oneStatement(statement)), kind);
+    return Answer.of(this, statement, kind);
+  }
+
+  /** What a statement shows here, a result of that kind among it. */
+  List<Result> results(String statement, Class<? extends Result> kind) {
+    List<Result> results = sheet.ask(Written.oneStatement(statement));
+    Answer.first(results, kind);
+    return results;
   }
 
   static void refuseMistakes(List<Result> results) {

@@ -1,11 +1,15 @@
 package plainscale.api;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plainscale.algebra.Derivation;
+import plainscale.algebra.Outcome;
 import plainscale.notation.Greek;
+import plainscale.notation.Printer;
 import plainscale.notation.Statement;
 import plainscale.quantity.Quantity;
 import plainscale.sheet.Result;
@@ -74,7 +78,7 @@ public final class Solution implements Displayed {
     String telling =
         options.telling == Statement.Telling.STEPS
             ? ""
-            : options.telling.name().toLowerCase(java.util.Locale.ROOT);
+            : options.telling.name().toLowerCase(Locale.ROOT);
     return "solve "
         + String.join(", ", relations)
         + " for "
@@ -135,12 +139,19 @@ public final class Solution implements Displayed {
 
   /** The result as data: the derivation, and the value with what makes it uncertain. */
   public Result.Derived result() {
-    return Answer.of(asked, results(), Result.Derived.class).result();
+    return Answer.first(results(), Result.Derived.class);
   }
 
   /** The steps and the answer as data. */
   public Derivation derivation() {
     return result().derivation();
+  }
+
+  /** What the unknown is in letters; nothing where there is no closed form. */
+  public Optional<String> formula() {
+    return derivation().outcome() instanceof Outcome.Solved solved
+        ? Optional.of(Printer.print(solved.answer()))
+        : Optional.empty();
   }
 
   /** The value of the unknown. */

@@ -163,6 +163,17 @@ public final class Quantity implements Arithmetic {
     return value;
   }
 
+  /** The value as a number of some unit of its kind, for computing in doubles. */
+  public double valueIn(String unit) {
+    Quantity other = in(unit);
+    return other.displayUnit().fromCoherent(value).doubleValue();
+  }
+
+  /** The standard uncertainty as a number of some unit of its kind; 0 if it has none. */
+  public double uncertaintyIn(String unit) {
+    return uncertainty.standard() / Math.abs(in(unit).displayUnit().factor().doubleValue());
+  }
+
   /** What is measured. */
   public Kind kind() {
     return kind;

@@ -2,7 +2,10 @@ package plainscale.quantity;
 
 import java.util.List;
 
-/** An operation that has no result: one sentence for a student, and repairs to offer. */
+/**
+ * An operation that has no result: one sentence for a student, and repairs to offer. The message,
+ * for programs that do not catch it, is the sentence and then what to try.
+ */
 public final class QuantityException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
@@ -14,13 +17,21 @@ public final class QuantityException extends RuntimeException {
   }
 
   private final Fault fault;
+  private final String sentence;
   private final transient List<String> repairs;
 
   /** A complaint with its repairs, nearest first. */
   public QuantityException(Fault fault, String sentence, String... repairs) {
-    super(sentence);
+    super(
+        repairs.length == 0 ? sentence : sentence + "\nTry:  " + String.join("   or   ", repairs));
     this.fault = fault;
+    this.sentence = sentence;
     this.repairs = List.of(repairs);
+  }
+
+  /** What is wrong. */
+  public String sentence() {
+    return sentence;
   }
 
   /** What is at fault. */

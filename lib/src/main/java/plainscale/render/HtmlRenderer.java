@@ -196,6 +196,11 @@ final class HtmlRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String drawn(Result.Drawn drawn) {
+    return "<div class=\"ps-pictured\">" + medium.pictures().apply(drawn.scene()) + "</div>";
+  }
+
+  @Override
   public String narrated(Result.Narrated narrated) {
     String text = narrated.pieces().stream().map(this::piece).collect(joining());
     String remarks = WrittenText.remarks(narrated).stream().map(this::remark).collect(joining());

@@ -168,6 +168,11 @@ final class ScreenParts implements Result.Visitor<List<Part>> {
   }
 
   @Override
+  public List<Part> drawn(Result.Drawn drawn) {
+    return whole(drawn);
+  }
+
+  @Override
   public List<Part> narrated(Result.Narrated narrated) {
     return few(narrated, narrated.accept(new TextRenderer()));
   }

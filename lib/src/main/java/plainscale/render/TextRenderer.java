@@ -197,6 +197,11 @@ final class TextRenderer implements Result.Visitor<String> {
   }
 
   @Override
+  public String drawn(Result.Drawn drawn) {
+    return "[" + drawn.scene().alternative() + "]";
+  }
+
+  @Override
   public String narrated(Result.Narrated narrated) {
     String text = narrated.pieces().stream().map(TextRenderer::piece).collect(Collectors.joining());
     String remarks =

@@ -172,7 +172,9 @@ final class FieldPresenter implements FieldStatement.Visitor<Result> {
       String sentence =
           late ? "This cell takes too long; it was stopped." : String.valueOf(e.getMessage());
       throw showing.problem(Problem.Kind.LIMIT, sentence, span, List.of());
-    } catch (QuantityException | IllegalArgumentException | IllegalStateException e) {
+    } catch (QuantityException e) {
+      throw showing.problem(Problem.Kind.VALUE, e.sentence(), span, List.of());
+    } catch (IllegalArgumentException | IllegalStateException e) {
       String sentence = String.valueOf(e.getMessage());
       throw showing.problem(Problem.Kind.VALUE, sentence, span, List.of());
     }

@@ -18,6 +18,7 @@ import plainscale.notation.Format;
 import plainscale.notation.Problem;
 import plainscale.notation.ScalePicture;
 import plainscale.notation.Statement;
+import plainscale.picture.Scene;
 import plainscale.quantity.Contribution;
 import plainscale.quantity.Quantity;
 import plainscale.quantity.Shown;
@@ -34,6 +35,7 @@ public sealed interface Result
         Result.Placed,
         Result.Expanded,
         Result.Pictured,
+        Result.Drawn,
         Result.Stated,
         Result.Derived,
         Result.Compared,
@@ -184,6 +186,14 @@ public sealed interface Result
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.pictured(this);
+    }
+  }
+
+  /** A picture that a program has made; no statement of the notation does. */
+  record Drawn(Scene scene) implements Result {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.drawn(this);
     }
   }
 
@@ -512,6 +522,8 @@ public sealed interface Result
     R expanded(Expanded expanded);
 
     R pictured(Pictured pictured);
+
+    R drawn(Drawn drawn);
 
     R narrated(Narrated narrated);
 

@@ -241,7 +241,10 @@ public final class Sheet {
     }
   }
 
-  /** What some statements would show; nothing of the sheet changes by asking. */
+  /**
+   * What statements that define nothing would show, as a cell that stands last; nothing of the
+   * sheet changes by asking.
+   */
   public synchronized List<Result> ask(String source) {
     Budget budget = Budget.usual();
     try {

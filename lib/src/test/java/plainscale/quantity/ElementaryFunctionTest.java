@@ -114,7 +114,7 @@ class ElementaryFunctionTest {
   })
   void outsideTheDomainNothingIsComputed(ElementaryFunction f, String x, String sentence) {
     QuantityException e = assertThrows(QuantityException.class, () -> q(x).apply(f));
-    assertEquals(sentence, e.getMessage());
+    assertEquals(sentence, e.sentence());
   }
 
   @Test

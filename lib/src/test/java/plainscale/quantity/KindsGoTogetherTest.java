@@ -25,12 +25,11 @@ class KindsGoTogetherTest {
   void metresAreNotAddedToSeconds() {
     QuantityException e = refused(() -> q("2.0 m").plus(q("3.0 s")));
     assertEquals(
-        "You are adding metres to seconds: a length and a time do not go together.",
-        e.getMessage());
+        "You are adding metres to seconds: a length and a time do not go together.", e.sentence());
     assertEquals(
         "You are subtracting a plain number from kilograms: a plain number and a mass do not go"
             + " together.",
-        refused(() -> q("2.0 kg").minus(q("1"))).getMessage());
+        refused(() -> q("2.0 kg").minus(q("1"))).sentence());
   }
 
   @Test
@@ -43,13 +42,13 @@ class KindsGoTogetherTest {
         e.repairs());
     assertEquals(
         "sin takes an angle, and this is a plain number: degrees or radians?",
-        refused(() -> q("30").apply(ElementaryFunction.SIN)).getMessage());
+        refused(() -> q("30").apply(ElementaryFunction.SIN)).sentence());
     assertEquals(
         "ln takes a plain number; this is an angle.",
-        refused(() -> q("30 °").apply(ElementaryFunction.LN)).getMessage());
+        refused(() -> q("30 °").apply(ElementaryFunction.LN)).sentence());
     assertEquals(
         "sin takes an angle; this is a length.",
-        refused(() -> q("30 m").apply(ElementaryFunction.SIN)).getMessage());
+        refused(() -> q("30 m").apply(ElementaryFunction.SIN)).sentence());
   }
 
   @Test
@@ -77,21 +76,21 @@ class KindsGoTogetherTest {
     "3, °, This is a plain number; ° measures an angle."
   })
   void aUnitOfAnotherKindIsRefused(String quantity, String unit, String sentence) {
-    assertEquals(sentence, refused(() -> q(quantity).in(UnitParser.parse(unit))).getMessage());
+    assertEquals(sentence, refused(() -> q(quantity).in(UnitParser.parse(unit))).sentence());
   }
 
   @Test
   void anExponentIsAPlainNumberAndExactWhereThereIsAUnit() {
     assertEquals(
         "An exponent is a plain number; this one is a length.",
-        refused(() -> q("2").power(q("3 m"))).getMessage());
+        refused(() -> q("2").power(q("3 m"))).sentence());
     assertEquals(QuantityException.Fault.UNIT, refused(() -> q("2 m").power(q("2±0.1"))).fault());
     assertEquals(QuantityException.Fault.UNIT, refused(() -> q("2 m").power(q("0.123"))).fault());
   }
 
   @Test
   void whatHasNoValueIsRefused() {
-    assertEquals("You are dividing by zero.", refused(() -> q("1").over(q("0 m"))).getMessage());
+    assertEquals("You are dividing by zero.", refused(() -> q("1").over(q("0 m"))).sentence());
     refused(() -> q("0").power(q("0")));
     refused(() -> q("0").power(q("-1")));
     refused(() -> q("-8").power(q("0.5")));

@@ -80,14 +80,14 @@ class TemperatureTest {
   void whatHasNoMeaningIsRefusedForAReadingButNotForKelvins(UnaryOperator<Quantity> operation) {
     QuantityException e = assertThrows(QuantityException.class, () -> operation.apply(q("25 °C")));
     assertEquals(QuantityException.Fault.UNIT, e.fault());
-    assertTrue(String.valueOf(e.getMessage()).endsWith("."));
+    assertTrue(e.sentence().endsWith("."));
   }
 
   @Test
   void theRefusalOffersBothMeanings() {
     QuantityException e = assertThrows(QuantityException.class, () -> q("2").times(q("25 °C")));
     assertEquals(
-        "25 °C is a point on a scale; a product or a power of it has no meaning.", e.getMessage());
+        "25 °C is a point on a scale; a product or a power of it has no meaning.", e.sentence());
     assertEquals(2, e.repairs().size());
   }
 

@@ -261,7 +261,18 @@ final class Samples {
   }
 
   static Stream<Sample> all() {
-    return CELLS.entrySet().stream().map(e -> new Sample(e.getKey(), results(e.getValue())));
+    return Stream.concat(
+        CELLS.entrySet().stream().map(e -> new Sample(e.getKey(), results(e.getValue()))),
+        Stream.of(new Sample("program", program())));
+  }
+
+  /** What no statement shows, but a program can. */
+  private static List<Result> program() {
+    return List.of(
+        new Result.Printed("a < b\n  & c" + UNPRINTABLE, false),
+        new Result.Printed("oh", true),
+        new Result.Failed("Mistake", List.of("It is < 0.", "  in line 1: <b>", "  ^")),
+        new Result.Drawn(Pictures.of(results("ruler d")).get(0)));
   }
 
   static List<Result> results(String cell) {

@@ -71,6 +71,12 @@ final class Blanks implements Result.Visitor<List<Worksheet>> {
     return List.of(numbers.pictured(pictured));
   }
 
+  /** No cell of a lesson makes one. */
+  @Override
+  public List<Worksheet> drawn(Result.Drawn drawn) {
+    return List.of();
+  }
+
   /** A relation stays unless all is blank; then its words ask for it. */
   @Override
   public List<Worksheet> stated(Result.Stated stated) {
