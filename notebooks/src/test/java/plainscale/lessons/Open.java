@@ -13,6 +13,7 @@ import plainscale.document.Blank;
 import plainscale.document.WorkedLesson.WorkedCell;
 import plainscale.document.edition.ConstantsUsed;
 import plainscale.document.edition.Fading;
+import plainscale.document.edition.UnitsUsed;
 import plainscale.magnitude.Writing;
 import plainscale.notation.ScalePicture;
 import plainscale.render.PageMath;
@@ -51,6 +52,7 @@ record Open(String text, Set<String> numbers) {
     }
     numbers.addAll(PageNumbers.ofText(text.toString()));
     numbers.addAll(StudentPagesTest.rendered(ConstantsUsed.of(lesson.worked())));
+    numbers.addAll(PageNumbers.ofText(Renderers.text(UnitsUsed.of(lesson.worked()))));
     return new Open(text.toString(), numbers);
   }
 

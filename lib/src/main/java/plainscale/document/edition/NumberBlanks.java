@@ -181,15 +181,27 @@ final class NumberBlanks {
   }
 
   Worksheet pictured(Result.Pictured pictured) {
-    return new Worksheet.Picture(
-        switch (pictured.drawing()) {
-          case RULER -> BlankPictures.ruler(pictured);
-          case SQUARES, DOTS ->
-              SquaredPaper.of(
-                  pictured.title(),
-                  SquaredPaper.Axes.NONE,
-                  PAPER,
-                  task.words().say("draw", task.words().say("draw." + pictured.drawing())));
-        });
+    Worksheet paper =
+        new Worksheet.Picture(
+            switch (pictured.drawing()) {
+              case RULER -> BlankPictures.ruler(pictured);
+              case SQUARES, DOTS ->
+                  SquaredPaper.of(
+                      pictured.title(),
+                      SquaredPaper.Axes.NONE,
+                      PAPER,
+                      task.words().say("draw", task.words().say("draw." + pictured.drawing())));
+            });
+    return Blanks.together(List.of(new Worksheet.Text(toMark(pictured)), paper));
+  }
+
+  /** What is to be marked or drawn: the picture itself must not tell where it lies. */
+  private List<Piece> toMark(Result.Pictured pictured) {
+    List<Piece> pieces = new ArrayList<>();
+    for (Result.Side side : pictured.sides()) {
+      pieces.add(new Piece.Words(pieces.isEmpty() ? task.words().say("mark") + " " : ", "));
+      pieces.addAll(called(side, pictured.writing()));
+    }
+    return pieces;
   }
 }

@@ -1,7 +1,5 @@
 package plainscale.document.edition;
 
-import static java.util.stream.Collectors.joining;
-
 import java.util.List;
 import java.util.OptionalInt;
 import plainscale.render.Html;
@@ -15,7 +13,7 @@ record StudentPage(Cells cells) {
         cells.words().tag(),
         cells.worked().lesson().title(),
         List.of("handout.css", "worksheet.css", "student.css"),
-        opening() + constants() + cells.shown().stream().map(cells::section).collect(joining()),
+        opening() + sections(),
         "");
   }
 
@@ -40,15 +38,24 @@ record StudentPage(Cells cells) {
         + time;
   }
 
+  /** Where the first cell has the title, what is needed to reckon stands below it. */
+  private String sections() {
+    List<String> sections = cells.shown().stream().map(cells::section).toList();
+    int above = cells.isTitled() ? Math.min(1, sections.size()) : 0;
+    return String.join("", sections.subList(0, above))
+        + needed("constants", ConstantsUsed.of(cells.worked()))
+        + needed("units", UnitsUsed.of(cells.worked()))
+        + String.join("", sections.subList(above, sections.size()));
+  }
+
   /** What nobody measures, and everybody who works on paper needs. */
-  private String constants() {
-    List<Result> constants = ConstantsUsed.of(cells.worked());
-    return constants.isEmpty()
+  private String needed(String title, List<Result> results) {
+    return results.isEmpty()
         ? ""
         : "<section class=\"worked\"><p><b>"
-            + Html.escape(cells.words().say("constants"))
+            + Html.escape(cells.words().say(title))
             + "</b></p>"
-            + Renderers.pageHtml(constants)
+            + Renderers.pageHtml(results)
             + "</section>\n";
   }
 }
