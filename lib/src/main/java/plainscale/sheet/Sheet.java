@@ -242,8 +242,8 @@ public final class Sheet {
   }
 
   /**
-   * What statements that define nothing would show, as a cell that stands last; nothing of the sheet
-   * changes by asking.
+   * What statements that define nothing would show, as a cell that stands last; nothing of the
+   * sheet changes by asking.
    */
   public synchronized List<Result> ask(String source) {
     Budget budget = Budget.usual();

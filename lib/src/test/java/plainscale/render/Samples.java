@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import plainscale.data.DataFolder;
+import plainscale.picture.Scene;
 import plainscale.sheet.Result;
 import plainscale.sheet.Sheet;
 import plainscale.text.Printable;
@@ -261,7 +262,15 @@ final class Samples {
   }
 
   static Stream<Sample> all() {
-    return CELLS.entrySet().stream().map(e -> new Sample(e.getKey(), results(e.getValue())));
+    Stream<Sample> ofCells =
+        CELLS.entrySet().stream().map(e -> new Sample(e.getKey(), results(e.getValue())));
+    return Stream.concat(ofCells, Stream.of(ofProgram()));
+  }
+
+  /** A picture that no cell makes: a program has it from somewhere. */
+  private static Sample ofProgram() {
+    Scene scene = Pictures.of(results("squares 1 with 4.7e13")).get(0);
+    return new Sample("a picture by itself", List.of(new Result.Drawn(scene)));
   }
 
   static List<Result> results(String cell) {
