@@ -15,10 +15,14 @@ import plainscale.wire.MalformedConnectionFile;
     description = "Serves one notebook; Jupyter starts it with a connection file.",
     footer = {"", "Example:", "  java -jar plainscale.jar kernel connection.json"})
 final class KernelCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "FILE", description = "The connection file that Jupyter writes.")
+  @Parameters(
+      index = "0",
+      paramLabel = "FILE",
+      description = "The connection file that Jupyter writes.")
   private String file = "";
 
   @Parameters(
+      index = "1",
       arity = "0..1",
       paramLabel = "LANGUAGE",
       description =

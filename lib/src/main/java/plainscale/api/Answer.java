@@ -70,7 +70,14 @@ public final class Answer<R extends Result> implements Displayed {
         .filter(kind::isInstance)
         .map(kind::cast)
         .findFirst()
-        .orElseThrow(() -> PhysicsException.of("This has no answer yet: it waits for a blank."));
+        .orElseThrow(() -> missing(results));
+  }
+
+  private static PhysicsException missing(List<Result> results) {
+    boolean waits = results.stream().anyMatch(Result.Unfinished.class::isInstance);
+    return waits
+        ? PhysicsException.of("This has no answer yet: it waits for a blank.")
+        : PhysicsException.of("What stands here asks for something else.", "give a formula alone");
   }
 
   @Override
@@ -85,6 +92,6 @@ public final class Answer<R extends Result> implements Displayed {
 
   @Override
   public String toString() {
-    return text();
+    return Displays.text(this);
   }
 }

@@ -92,6 +92,6 @@ public final class Contrast implements Displayed {
 
   @Override
   public String toString() {
-    return text();
+    return Displays.text(this);
   }
 }

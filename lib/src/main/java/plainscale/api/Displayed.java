@@ -18,7 +18,11 @@ import plainscale.sheet.Result;
  */
 public interface Displayed {
 
-  /** The results, in order. */
+  /**
+   * The results, in order.
+   *
+   * @throws PhysicsException if what was asked has no answer
+   */
   List<Result> results();
 
   /** The results in plain text; for pictures stands the text that says the same. */

@@ -45,7 +45,11 @@ public final class Displays {
     System.out.println(of(value).map(Renderers::text).orElseGet(() -> String.valueOf(value)));
   }
 
-  /** The results of what the library knows to show; nothing for all other objects. */
+  /**
+   * The results of what the library knows to show; nothing for all other objects.
+   *
+   * @throws PhysicsException if what is to be shown has no answer
+   */
   public static Optional<List<Result>> of(@Nullable Object value) {
     if (value instanceof Displayed displayed) {
       return Optional.of(displayed.results());
@@ -63,6 +67,17 @@ public final class Displays {
       return ofAll(list);
     }
     return Optional.ofNullable(value).flatMap(Displays::shown).map(Displayed::results);
+  }
+
+  /**
+   * The text of what is shown; if it cannot be, what is wrong, since a text is asked for anywhere.
+   */
+  static String text(Displayed displayed) {
+    try {
+      return displayed.text();
+    } catch (PhysicsException e) {
+      return String.valueOf(e.getMessage());
+    }
   }
 
   private static Optional<List<Result>> ofAll(List<?> list) {

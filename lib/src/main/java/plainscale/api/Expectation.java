@@ -73,6 +73,11 @@ public final class Expectation {
     return about(Operand.of(middle).written(), Operand.of(within).written());
   }
 
+  @Override
+  public String toString() {
+    return "Where " + formula + " should lie is still to be said: between, below, above or about.";
+  }
+
   private Answer<GuardResult.Expected> ask(String range) {
     return situation.ask(
         "expect " + formula + " " + range + Written.after(why), GuardResult.Expected.class);

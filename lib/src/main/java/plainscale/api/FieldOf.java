@@ -198,6 +198,6 @@ public final class FieldOf implements Displayed {
 
   @Override
   public String toString() {
-    return text();
+    return Displays.text(this);
   }
 }

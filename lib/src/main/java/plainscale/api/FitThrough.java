@@ -95,6 +95,6 @@ public final class FitThrough implements Displayed {
 
   @Override
   public String toString() {
-    return text();
+    return Displays.text(this);
   }
 }

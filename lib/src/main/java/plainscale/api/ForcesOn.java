@@ -149,7 +149,7 @@ public final class ForcesOn implements Displayed {
 
   @Override
   public String toString() {
-    return text();
+    return Displays.text(this);
   }
 
   /** A force that still needs its direction. */
@@ -219,6 +219,11 @@ public final class ForcesOn implements Displayed {
       Phrase phrase = new Phrase(situation);
       String name = phrase.name(angle);
       return forces.acting(phrase.situation(), force + " along " + name);
+    }
+
+    @Override
+    public String toString() {
+      return force + " still needs its direction: up, down, left, right, or along an angle.";
     }
   }
 }

@@ -87,6 +87,6 @@ public final class LawUse implements Displayed {
 
   @Override
   public String toString() {
-    return text();
+    return Displays.text(this);
   }
 }

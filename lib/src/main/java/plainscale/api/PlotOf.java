@@ -91,6 +91,6 @@ public final class PlotOf implements Displayed {
 
   @Override
   public String toString() {
-    return text();
+    return Displays.text(this);
   }
 }

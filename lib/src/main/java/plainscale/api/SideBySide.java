@@ -62,6 +62,6 @@ public final class SideBySide implements Displayed {
 
   @Override
   public String toString() {
-    return text();
+    return Displays.text(this);
   }
 }

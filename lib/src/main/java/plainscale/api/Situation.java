@@ -181,7 +181,7 @@ public final class Situation implements Displayed {
 
   @Override
   public String toString() {
-    return text();
+    return Displays.text(this);
   }
 
   // Asking
@@ -377,7 +377,7 @@ public final class Situation implements Displayed {
   /** A name that nothing has here. */
   String freeName(String stem) {
     int number = 1;
-    while (cells.contains(stem + number) || cells.contains(ASIDE + stem + number)) {
+    while (sheet.entry(stem + number).isPresent()) {
       number++;
     }
     return stem + number;
@@ -439,10 +439,6 @@ public final class Situation implements Displayed {
   }
 
   private static Quantity quantity(List<Result> results) {
-    return results.stream()
-        .filter(Result.Valued.class::isInstance)
-        .map(result -> ((Result.Valued) result).quantity())
-        .findFirst()
-        .orElseThrow(() -> PhysicsException.of("This has no value yet: it waits for a blank."));
+    return Answer.first(results, Result.Valued.class).quantity();
   }
 }

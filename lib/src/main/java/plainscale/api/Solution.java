@@ -173,6 +173,6 @@ public final class Solution implements Displayed {
 
   @Override
   public String toString() {
-    return text();
+    return Displays.text(this);
   }
 }

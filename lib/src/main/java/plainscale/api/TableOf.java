@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import plainscale.data.DataException;
 import plainscale.data.DataTable;
 import plainscale.quantity.Quantity;
+import plainscale.sheet.Result;
 
 /**
  * A table built from lists, column by column; it is read as a CSV file of the same content is.
@@ -20,7 +21,7 @@ import plainscale.quantity.Quantity;
  * check(data(runs).fit(Curve.POWER, "t", "h").as("a", "p").value("p").shown().value().doubleValue() < 0.55);
  * }</pre>
  */
-public final class TableOf {
+public final class TableOf implements Displayed {
   private final String name;
   private final List<List<String>> columns;
 
@@ -100,5 +101,15 @@ public final class TableOf {
     } catch (DataException e) {
       throw PhysicsException.of(e);
     }
+  }
+
+  @Override
+  public List<Result> results() {
+    return Plainscale.data(table()).results();
+  }
+
+  @Override
+  public String toString() {
+    return Displays.text(this);
   }
 }

@@ -75,6 +75,6 @@ public final class WhatIf implements Displayed {
 
   @Override
   public String toString() {
-    return text();
+    return Displays.text(this);
   }
 }

@@ -104,6 +104,6 @@ public final class Wording implements Displayed {
 
   @Override
   public String toString() {
-    return text();
+    return Displays.text(this);
   }
 }

@@ -19,7 +19,8 @@ import plainscale.notation.DataStatement;
 
 /**
  * A table whose columns of numbers are called as the sheet calls them. Statistics and fits are made
- * once, so that a mean keeps its sources of uncertainty wherever it is used.
+ * once, so that a mean keeps its sources of uncertainty wherever it is used, also in sheets that
+ * were copied from one another.
  */
 final class ReadTable {
   private final DataTable table;
@@ -73,7 +74,7 @@ final class ReadTable {
   }
 
   /** The statistics of one of its columns. */
-  Statistics statistics(NumberColumn column) {
+  synchronized Statistics statistics(NumberColumn column) {
     Statistics known = statistics.get(column);
     if (known == null) {
       known = Statistics.of(Sample.of(column));
@@ -83,7 +84,7 @@ final class ReadTable {
   }
 
   /** The fit of one of its columns against another. */
-  Fit fit(DataStatement.Fit asked) {
+  synchronized Fit fit(DataStatement.Fit asked) {
     Asked key = new Asked(asked.curve(), asked.weights(), asked.x().text(), asked.y().text());
     Fit known = fits.get(key);
     if (known == null) {

@@ -174,6 +174,8 @@ class SituationTest {
   void whatIsWrongIsToldByASentence() {
     assertTrue(refused(() -> quantity("2.70 gg")).contains("Try:"));
     assertTrue(refused(() -> quantity("")).contains("line 1"));
+    assertTrue(refused(() -> situation().value("3 in words")).contains("formula alone"));
+    assertTrue(refused(() -> given("m", "? g").value("m")).contains("blank"));
     assertTrue(refused(() -> contrast(MASS, quantity("1 s")).text()).contains("mass"));
     assertTrue(refused(() -> exact(Double.NaN, "m")).contains("finite"));
     assertTrue(refused(() -> exact(1, "zorks")).contains("zorks"));
@@ -182,6 +184,13 @@ class SituationTest {
     assertTrue(refused(() -> forces("ball").by("Earth")).contains("by"));
     assertTrue(refused(() -> table("t", "")).endsWith("."));
     assertTrue(refused(() -> situation().value("a\nb = 2")).contains("line"));
+  }
+
+  @Test
+  void aTextThatIsAskedForAnywhereIsGivenAlways() {
+    assertTrue(contrast(MASS, quantity("1 s")).toString().contains("mass"));
+    assertTrue(situation().expect("q").toString().contains("still to be said"));
+    assertTrue(forces("ball").force("push", MASS).toString().contains("direction"));
   }
 
   @Test

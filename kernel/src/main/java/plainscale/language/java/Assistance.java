@@ -63,7 +63,10 @@ final class Assistance {
   }
 
   private static String described(Documentation documentation) {
-    String comment = Objects.requireNonNullElse(documentation.javadoc(), "").strip();
+    String comment =
+        LibraryDocs.of(documentation.signature())
+            .orElseGet(() -> Objects.requireNonNullElse(documentation.javadoc(), ""))
+            .strip();
     return comment.isEmpty()
         ? documentation.signature()
         : documentation.signature() + "\n" + comment;

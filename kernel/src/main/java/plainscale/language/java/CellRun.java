@@ -76,7 +76,10 @@ final class CellRun {
         if (failed.isPresent()) {
           return failed;
         }
-        show(event.snippet(), piece, last);
+        failed = show(event.snippet(), piece, last);
+        if (failed.isPresent()) {
+          return failed;
+        }
       }
     }
     return cells.wasStopped() ? Optional.of(STOPPED) : Optional.empty();
@@ -116,12 +119,14 @@ final class CellRun {
     return new Failed("CompileProblem", sentence, List.of(sentence));
   }
 
-  private void show(Snippet snippet, Piece piece, boolean last) {
+  private Optional<Outcome> show(Snippet snippet, Piece piece, boolean last) {
     boolean expression =
         snippet.kind() == Snippet.Kind.EXPRESSION
             || snippet.subKind() == Snippet.SubKind.TEMP_VAR_EXPRESSION_SUBKIND;
-    if (expression && !piece.isQuiet(analysis)) {
-      cells.show(last);
-    }
+    List<String> wrong =
+        expression && !piece.isQuiet(analysis) ? cells.show(last).lines().toList() : List.of();
+    return wrong.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Failed("NotShown", wrong.get(0), wrong));
   }
 }

@@ -52,8 +52,13 @@ final class LocalCells extends DirectExecutionControl implements Cells {
   }
 
   @Override
-  public void show(boolean value) {
-    display(last);
+  public String show(boolean value) {
+    try {
+      display(last);
+      return "";
+    } catch (RuntimeException e) {
+      return ReadableText.ofProblem(e);
+    }
   }
 
   private synchronized void display(@Nullable Object value) {

@@ -69,8 +69,8 @@ final class RemoteCells extends JdiExecutionControl implements Cells {
   }
 
   @Override
-  public void show(boolean value) {
-    command(CellControl.SHOW, value);
+  public String show(boolean value) {
+    return command(CellControl.SHOW, value);
   }
 
   @Override
@@ -79,12 +79,13 @@ final class RemoteCells extends JdiExecutionControl implements Cells {
   }
 
   /** A command of ours; like a cell's code, it may take its time, and be stopped. */
-  private void command(String command, Object argument) {
+  private String command(String command, Object argument) {
     turn.pause();
     try {
-      extensionCommand(command, argument);
+      return String.valueOf(extensionCommand(command, argument));
     } catch (StoppedException e) {
       stopped = true;
+      return "";
     } catch (RunException | EngineTerminationException | InternalException e) {
       lost = true;
       throw new Lost(e);

@@ -54,7 +54,9 @@ public final class CellControl extends RemoteExecutionControl {
       throws RunException, EngineTerminationException, InternalException {
     switch (command) {
       case BEGIN -> begin();
-      case SHOW -> show(Boolean.TRUE.equals(argument));
+      case SHOW -> {
+        return show(Boolean.TRUE.equals(argument));
+      }
       case END -> outgoing.drain();
       default -> {
         return super.extensionCommand(command, argument);
@@ -69,7 +71,7 @@ public final class CellControl extends RemoteExecutionControl {
   }
 
   /** An object's own words are the user's code too: they can be stopped, and may fail. */
-  private void show(boolean value) throws StoppedException {
+  private String show(boolean value) throws StoppedException {
     Object object = last;
     try {
       stoppable(
@@ -77,10 +79,11 @@ public final class CellControl extends RemoteExecutionControl {
             showing.show(object, value);
             return "";
           });
+      return "";
     } catch (StoppedException e) {
       throw e;
     } catch (Exception e) {
-      throw new IllegalStateException(e);
+      return ReadableText.ofProblem(e);
     }
   }
 

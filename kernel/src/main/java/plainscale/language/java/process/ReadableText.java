@@ -15,6 +15,14 @@ public final class ReadableText {
 
   private ReadableText() {}
 
+  /** What went wrong, in its own words, else what it is called. */
+  public static String ofProblem(Exception wrong) {
+    String words = wrong.getMessage();
+    return words == null || words.isBlank()
+        ? "This value cannot be shown: " + wrong.getClass().getSimpleName() + " in its own code."
+        : words;
+  }
+
   /** The text of an object. */
   public static String of(@Nullable Object object) {
     return of(object, 0);
