@@ -11,7 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The documentation of the library's types for programs that show it while one writes. It is read
- * from the sources that lie beside the classes, when it is first asked for.
+ * from the sources that lie in the same jar, when it is first asked for.
  *
  * <pre>{@code
  * String words = ApiDocs.of("plainscale.api.Plainscale", "quantity", List.of("String"))
@@ -23,6 +23,9 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class ApiDocs {
   private static final Map<String, Optional<DocComments>> READ = new ConcurrentHashMap<>();
+
+  /** Where the sources lie in the jar. */
+  private static final String SOURCES = "/META-INF/plainscale-sources/";
 
   private ApiDocs() {}
 
@@ -72,7 +75,10 @@ public final class ApiDocs {
   private static Optional<DocComments> comments(String className) {
     String outer = nested(className).split("\\.", 2)[0];
     String source =
-        "/" + className.substring(0, packageLength(className)).replace('.', '/') + outer + ".java";
+        SOURCES
+            + className.substring(0, packageLength(className)).replace('.', '/')
+            + outer
+            + ".java";
     return READ.computeIfAbsent(source, ApiDocs::read);
   }
 
