@@ -66,11 +66,3 @@ def run_python(*arguments, **options):
         [sys.executable, *map(str, arguments)],
         capture_output=True, text=True, encoding="utf-8", timeout=600, **options,
     )  # fmt: skip
-
-# Lessons whose contrasts are of a few figures only.
-SHORT_NUMBERS = ("heel", "moon-light", "salt-grain")
-
-
-def has_short_numbers(test):
-    """Whether the test of that name is about a lesson without long numbers."""
-    return any(f"[{lesson}]" in test for lesson in SHORT_NUMBERS)

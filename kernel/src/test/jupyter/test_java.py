@@ -176,10 +176,11 @@ def test_completion_answers_while_a_cell_runs(java):
     java.answer(running)
 
 
-def test_a_loop_that_catches_everything_is_ended_with_all_of_java(java):
+def test_a_loop_that_catches_everything_is_ended_too(java):
     java.execute("int n = 5;")
     answer = interrupted(java, "while (true) try { while (true) {} } catch (Throwable e) {}")
-    assert answer.content["evalue"] == f"The cell did not stop and had to be ended with all of Java: {GONE}"
+    # It may also be hit between two rounds, where it catches nothing.
+    assert answer.content["evalue"] in (f"The cell did not stop and had to be ended with all of Java: {GONE}", STOPPED)
     assert value(java.execute("1 + 1")) == "2"
 
 

@@ -8,7 +8,7 @@ import nbformat
 import pytest
 from nbformat.v4 import new_code_cell, new_markdown_cell, new_notebook
 
-from environment import LESSONS, MODULE, jar, java, plainscale
+from environment import JAVA_KERNEL, LESSONS, MODULE, jar, java, plainscale
 
 SCHEMA = json.loads(
     (MODULE.parent / "lib/src/main/resources/plainscale/document/lesson.schema.json").read_text(encoding="utf-8")
@@ -33,7 +33,7 @@ def full(tmp_path):
     notebook = new_notebook(
         cells=[new_markdown_cell("# " + NOTEBOOK["title"]["examples"][0]), cell],
         metadata={
-            "kernelspec": {"name": KEY, "language": KEY, "display_name": "Plainscale"},
+            "kernelspec": {"name": JAVA_KERNEL, "language": "java", "display_name": "Java"},
             KEY: {**examples(NOTEBOOK), "mine": None},
         },
     )
