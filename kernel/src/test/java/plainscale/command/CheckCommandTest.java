@@ -240,7 +240,7 @@ class CheckCommandTest {
             file
                 + ":1: error: minutes is \"long\", a text; a whole number belongs there. Try: write, for example, minutes: 45 [metadata]",
             file
-                + ":8: warning: 26.5 mN stands in the text and is also computed as w. Try: say it with {w}, so that it follows the givens [typed-number]",
+                + ":8: warning: 26.5 mN stands in the text and is also computed as w. Try: put {w} into a say line of a cell, so that it follows the givens [typed-number]",
             file
                 + ":10: remark: Line 10: a cell says nothing as “minuts”; did you mean minutes? [reader]",
             file

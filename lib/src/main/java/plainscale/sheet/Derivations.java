@@ -110,13 +110,15 @@ final class Derivations {
         .disagreement()
         .ifPresent(
             i -> {
+              Equation equation = equations.get(i);
               String sentence =
-                  "The units of the relation “%s” cannot agree, whatever its unknowns are: %s."
-                      .formatted(relations.get(i).name(), equations.get(i).text());
+                  RelationUnits.sentence(relations.get(i).name(), equation)
+                      + RelationUnits.inWords(equation, name -> known(solve, name));
               Span place = solve.relations().get(i).span();
+              List<String> hidden = hidden(equation);
+              List<String> repairs = hidden.isEmpty() ? List.of(RelationUnits.REPAIR) : hidden;
               throw new ProblemException(
-                  new Problem(
-                      Problem.Kind.UNIT, sentence, source, place, hidden(equations.get(i))));
+                  new Problem(Problem.Kind.UNIT, sentence, source, place, repairs));
             });
   }
 
@@ -343,9 +345,11 @@ final class Derivations {
   }
 
   private UnknownKinds.Found kinds(List<Equation> equations, Statement.Solve solve) {
-    Known known = known(solve);
-    return UnknownKinds.of(
-        equations, name -> known.isKnown(name) ? wave.kind(name) : Optional.empty(), known::value);
+    return UnknownKinds.of(equations, name -> known(solve, name), known(solve)::value);
+  }
+
+  private Optional<Kind> known(Statement.Solve solve, String name) {
+    return known(solve).isKnown(name) ? wave.kind(name) : Optional.empty();
   }
 
   private Quantity evaluated(Expr answer, Span span, String source) {

@@ -139,14 +139,16 @@ final class Presenter implements Statement.Visitor<Result> {
 
   @Override
   public Result relation(Statement.Relation relation) {
-    return overtaken(relation.name())
-        .orElseGet(
-            () ->
-                new Result.Stated(
-                    relation.name(),
-                    new Equation(relation.left(), relation.right()),
-                    relation.description(),
-                    showing.writing()));
+    return overtaken(relation.name()).orElseGet(() -> stated(relation));
+  }
+
+  private Result stated(Statement.Relation relation) {
+    new RelationUnits(showing).refuseDisagreement(relation);
+    return new Result.Stated(
+        relation.name(),
+        new Equation(relation.left(), relation.right()),
+        relation.description(),
+        showing.writing());
   }
 
   @Override

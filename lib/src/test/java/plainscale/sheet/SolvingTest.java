@@ -201,7 +201,7 @@ class SolvingTest {
         "x = x               | “x” drops out"
       })
   void relationsThatSayNothingOrTooMuchAreTold(String relation, String sentence) {
-    run(sheet, "odd", "relation odd: " + relation);
+    sheet.run("odd", "relation odd: " + relation); // units are told here already
     Problem problem = onlyProblem(sheet.run("cell", "solve odd for x"));
     assertTrue(problem.sentence().contains(sentence), problem.sentence());
   }

@@ -40,6 +40,7 @@ public final class LessonCheck {
           new UnusedResults(),
           new SameDescriptions(),
           new TypedNumbers(),
+          new BracedNames(),
           new PictureWords(),
           new AttachedPictures(),
           new FigureCaptions());

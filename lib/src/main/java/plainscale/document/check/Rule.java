@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 /** One thing that is checked. */
 sealed interface Rule
     permits AttachedPictures,
+        BracedNames,
         Cautions,
         CellMistakes,
         CellRoles,

@@ -85,7 +85,8 @@ record TypedNumbers() implements Rule {
     return place.remark(
         this,
         "%s stands in the text and is also the given %s.".formatted(text, given.name()),
-        "say it with {%s}, so that it follows the measurement".formatted(given.name()));
+        "put {%s} into a say line of a cell, so that it follows the measurement"
+            .formatted(given.name()));
   }
 
   private Finding computed(String text, Computed computed, Place place) {
@@ -98,6 +99,7 @@ record TypedNumbers() implements Rule {
     return place.warning(
         this,
         "%s stands in the text and is also computed as %s.".formatted(text, computed.name()),
-        "say it with {%s}, so that it follows the givens".formatted(computed.name()));
+        "put {%s} into a say line of a cell, so that it follows the givens"
+            .formatted(computed.name()));
   }
 }

@@ -21,12 +21,12 @@ class TypedNumbersTest {
   }
 
   private static String computed(String number, String name) {
-    return "warning c1:1 %s stands in the text and is also computed as %s. → say it with {%s}, so that it follows the givens"
+    return "warning c1:1 %s stands in the text and is also computed as %s. → put {%s} into a say line of a cell, so that it follows the givens"
         .formatted(number, name, name);
   }
 
   private static String given(String number, String name) {
-    return "remark c1:1 %s stands in the text and is also the given %s. → say it with {%s}, so that it follows the measurement"
+    return "remark c1:1 %s stands in the text and is also the given %s. → put {%s} into a say line of a cell, so that it follows the measurement"
         .formatted(number, name, name);
   }
 
@@ -99,7 +99,7 @@ class TypedNumbersTest {
         new TestLesson().prose("Known since 1923, or 1 923 turns.").code("n = 1923*1");
     assertEquals(
         List.of(
-            "warning c1:1 1 923 stands in the text and is also computed as n. → say it with {n}, so that it follows the givens"),
+            "warning c1:1 1 923 stands in the text and is also computed as n. → put {n} into a say line of a cell, so that it follows the givens"),
         lesson.found("typed-number"));
   }
 
@@ -126,7 +126,7 @@ class TypedNumbersTest {
             .code("say \"For {n} electrons it weighs 26.5 mN.\"\nsay \"It weighs {w in mN}.\"");
     assertEquals(
         List.of(
-            "warning c2:1 26.5 mN stands in the text and is also computed as w. → say it with {w}, so that it follows the givens"),
+            "warning c2:1 26.5 mN stands in the text and is also computed as w. → put {w} into a say line of a cell, so that it follows the givens"),
         lesson.found("typed-number"));
   }
 
