@@ -1,5 +1,6 @@
 package plainscale.render;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import plainscale.magnitude.Alignment;
@@ -21,6 +22,9 @@ final class ContrastHtml {
   /** The width of a bold digit in em, on the safe side; a gap between groups is narrower. */
   private static final double DIGIT = 0.6;
 
+  /** So many numbers, with their names and words, are on one screen. */
+  private static final int TOGETHER = 2;
+
   private final Medium medium;
   private final Result.Contrasted contrast;
   private final ContrastText text;
@@ -38,16 +42,21 @@ final class ContrastHtml {
   }
 
   /**
-   * The numbers, what their ratio says, and the ruler, each for itself. With each goes how wide its
-   * digits are, in em, so that a page can make them as large as fits.
+   * The numbers, two at a time, what their ratio says, and the ruler, each for itself. With each
+   * goes how wide its digits are, in em, so that a page can make them as large as fits.
    */
   List<String> parts() {
     double numbers = width(Alignment.of(digits()));
     double ratio = width(Alignment.of(List.of(text.digits())));
-    return List.of(
-        framed(sized(numbers, numbers())),
-        framed(sized(ratio, title() + comparison())),
-        framed(picture()));
+    List<String> rows = rows();
+    List<String> parts = new ArrayList<>();
+    for (int from = 0; from < rows.size(); from += TOGETHER) {
+      List<String> some = rows.subList(from, Math.min(rows.size(), from + TOGETHER));
+      parts.add(framed(sized(numbers, title() + Html.table(String.join("", some)))));
+    }
+    parts.add(framed(sized(ratio, title() + comparison())));
+    parts.add(framed(picture()));
+    return parts;
   }
 
   private static double width(Alignment alignment) {
@@ -69,7 +78,7 @@ final class ContrastHtml {
   }
 
   private String numbers() {
-    return title() + Html.table(rows());
+    return title() + Html.table(String.join("", rows()));
   }
 
   private String comparison() {
@@ -96,14 +105,14 @@ final class ContrastHtml {
         .toList();
   }
 
-  private String rows() {
-    List<Digits> numbers = digits();
-    Alignment alignment = Alignment.of(numbers);
-    StringBuilder rows = new StringBuilder();
-    for (int i = 0; i < numbers.size(); i++) {
-      rows.append(side(contrast.sides().get(i), alignment.rows().get(i)));
+  /** The rows of each side; all are aligned on one decimal marker. */
+  private List<String> rows() {
+    List<Alignment.Row> aligned = Alignment.of(digits()).rows();
+    List<String> rows = new ArrayList<>();
+    for (int i = 0; i < aligned.size(); i++) {
+      rows.add(side(contrast.sides().get(i), aligned.get(i)));
     }
-    return rows.toString();
+    return rows;
   }
 
   private String ratio() {
