@@ -1,6 +1,8 @@
 """Plainscale Java: what cells can do to their process, and what is left of the session afterwards."""
 
+import os
 import re
+import subprocess
 import time
 
 import nbformat
@@ -8,7 +10,8 @@ import psutil
 import pytest
 from nbclient import NotebookClient
 
-from environment import JAVA_KERNEL, JAVA_LESSONS, KERNEL, LESSONS, plainscale
+from environment import JAVA_KERNEL, JAVA_LESSONS, KERNEL, LESSONS, MODULE, jar, plainscale
+from environment import java as java_command
 from kernels import Kernel
 
 STOPPED = "Stopped. What was computed before is kept."
@@ -305,6 +308,21 @@ def test_commands_leave_the_lesson_alone_unless_they_are_allowed(lesson, tmp_pat
     assert "ps-printed" in page
     assert "nothing to mend" in plainscale("check", "--allow-java", "--strict", lesson)
     assert "not-run" in plainscale("check", lesson)
+
+
+def test_a_program_needs_nothing_but_the_jar(tmp_path):
+    """The example program of the library, compiled and run with the one jar on its class path."""
+    source = MODULE.parent / "lib/src/example/java/example/ThreadLength.java"
+    subprocess.run([java_command() + "c", "-cp", jar(), "-d", tmp_path, source], check=True, timeout=120)
+    path = os.pathsep.join([str(jar()), str(tmp_path)])
+    done = subprocess.run(
+        [java_command(), "-cp", path, "example.ThreadLength"], capture_output=True, text=True, encoding="utf-8", timeout=120
+    )
+    assert (done.returncode, done.stderr) == (0, "")
+    shares = [float(share) for share in re.findall(r"the charge to (\d+\.\d) %", done.stdout)]
+    assert len(shares) > 3
+    assert shares == sorted(shares, reverse=True)
+    assert shares[-1] <= 5.0 < shares[-2]
 
 
 def test_the_process_of_the_cells_ends_with_the_kernel():
