@@ -59,6 +59,9 @@ final class CheckReport {
     }
     String found = counts.isEmpty() ? "nothing to mend" : String.join(", ", counts);
     String refused = unreadable == 0 ? "" : "; " + count(unreadable, "file") + " could not be read";
+    if (checked.isEmpty() && unreadable > 0) {
+      return "No lesson checked" + refused + ".";
+    }
     return lessons + found + refused + ".";
   }
 

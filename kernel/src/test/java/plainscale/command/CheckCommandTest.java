@@ -149,6 +149,12 @@ class CheckCommandTest {
   }
 
   @Test
+  void whereNothingCouldBeReadNothingWasChecked() throws IOException {
+    assertEquals(2, check(file("odd.ipynb", "{}")));
+    assertEquals(List.of("No lesson checked; 1 file could not be read."), lines());
+  }
+
+  @Test
   void aMissingFileAndAWrongOptionAreUsage() {
     Path missing = folder.resolve("none.ipynb");
     assertEquals(2, check(missing.toString()));

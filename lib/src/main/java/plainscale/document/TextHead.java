@@ -21,6 +21,9 @@ import java.util.Set;
 record TextHead(ObjectNode metadata, List<String> remarks, int end) {
   static final String RULE = "---";
 
+  private static final String NEWER =
+      "this lesson is written in version %s of the format, and this program knows version %d; what is new in it is passed over";
+
   private static final String VERSION = "plainscale";
   private static final BigInteger KNOWN = BigInteger.valueOf(LessonHead.VERSION);
   private static final String FORMAT = "format";
@@ -84,8 +87,9 @@ record TextHead(ObjectNode metadata, List<String> remarks, int end) {
           "this head does not say that the file is a lesson; if it is one, put a line plainscale: 1 below");
     }
     TextPlace versionPlace = place.at(head.lines().getOrDefault(VERSION, place.line()));
-    refuseNewer(version, versionPlace.file() + ", line " + versionPlace.line() + ": this lesson");
-    if (!isKnown(version)) {
+    if (isNewer(version)) {
+      remarks.add(versionPlace.remark(NEWER.formatted(version.asText(), LessonHead.VERSION)));
+    } else if (!isKnown(version)) {
       remarks.add(
           versionPlace.remark("plainscale: stands before the version of the format, which is 1"));
     }
@@ -125,8 +129,13 @@ record TextHead(ObjectNode metadata, List<String> remarks, int end) {
     return version.isIntegralNumber() && version.bigIntegerValue().equals(KNOWN);
   }
 
+  private static boolean isNewer(JsonNode version) {
+    return version.isIntegralNumber() && version.bigIntegerValue().compareTo(KNOWN) > 0;
+  }
+
+  /** What is new in it could be lost on the way. */
   private static void refuseNewer(JsonNode version, String lesson) throws LessonException {
-    if (version.isIntegralNumber() && version.bigIntegerValue().compareTo(KNOWN) > 0) {
+    if (isNewer(version)) {
       throw new LessonException(
           "%s is written in version %s of the format, and this program knows version %d; get a newer Plainscale."
               .formatted(lesson, version.asText(), LessonHead.VERSION));
