@@ -14,6 +14,12 @@ public interface Language extends AutoCloseable {
   LanguageInfo info();
 
   /**
+   * Called once, when the kernel's sockets are open and before the first cell. What takes ports of
+   * this machine begins here and not before: it could get one that was left free for the kernel.
+   */
+  default void opened() {}
+
+  /**
    * Runs a cell; what it shows goes to {@code outputs} as it comes, what it asks for comes from
    * {@code input}. Never throws for a user's mistake.
    */

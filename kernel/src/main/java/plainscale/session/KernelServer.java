@@ -76,6 +76,7 @@ public final class KernelServer {
 
   private void listen(ConnectionFile connection, KernelSession session) throws CannotListen {
     try (SocketLoop sockets = SocketLoop.open(connection, outbox)) {
+      session.opened();
       ParentWatch.parent(System.getenv(ParentWatch.VARIABLE), System.getProperty("os.name"))
           .ifPresent(parent -> ParentWatch.start(parent, session.timer(), () -> stop(OK)));
       sockets.run((channel, frames) -> received(channel, frames, session));

@@ -51,6 +51,11 @@ final class KernelSession implements AutoCloseable {
         });
   }
 
+  /** The sockets are open. */
+  void opened() {
+    cellThread.execute(() -> language.ifReady(Language::opened));
+  }
+
   /** Takes a message over; returns at once. */
   void received(Channel channel, Message message) {
     Request request = new Request(channel, message, publisher);

@@ -276,7 +276,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void aKernelThatStartsAndRunsCellsLoadsNothingOfTheCheck() throws Exception {
+  void aKernelOfTheNotationLoadsNothingOfTheCheckAndNothingOfJavaCells() throws Exception {
     Path classes = folder.resolve("classes.txt");
     Process process =
         java("-Xlog:class+load:file=" + classes, "plainscale.command.Main", WarmUpCommand.NAME)
@@ -287,10 +287,20 @@ class CheckCommandTest {
     String loaded = Files.readString(classes);
     assertTrue(loaded.contains(" plainscale.session.KernelServer "), "the kernel has started");
     assertTrue(loaded.contains(" plainscale.sheet.Presenter "), "a cell was run");
-    for (String part : List.of("com.networknt.", "org.slf4j.", "plainscale.document.check.")) {
+    for (String part : NOT_OF_THE_KERNEL) {
       assertFalse(loaded.contains(" " + part), part);
     }
   }
+
+  private static final List<String> NOT_OF_THE_KERNEL =
+      List.of(
+          "com.networknt.",
+          "org.slf4j.",
+          "plainscale.document.check.",
+          "jdk.jshell.",
+          "com.sun.jdi.",
+          "plainscale.language.java.",
+          "plainscale.api.");
 
   private static ProcessBuilder java(String... arguments) {
     List<String> command = new ArrayList<>();

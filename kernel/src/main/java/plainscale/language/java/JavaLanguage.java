@@ -3,8 +3,10 @@ package plainscale.language.java;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -30,7 +32,7 @@ public final class JavaLanguage implements Language {
   private final Origins origins = new Origins();
   private final AtomicInteger stops = new AtomicInteger();
   private final AtomicBoolean stopUnderWay = new AtomicBoolean();
-  private volatile CompletableFuture<Shell> shell = start();
+  private volatile CompletableFuture<Shell> shell = new CompletableFuture<>();
 
   @Override
   public LanguageInfo info() {
@@ -48,7 +50,12 @@ public final class JavaLanguage implements Language {
   @Override
   public Outcome execute(Cell cell, Outputs outputs, Input input) {
     stops.set(0);
-    Shell used = shell.join();
+    Shell used;
+    try {
+      used = shell.join();
+    } catch (CompletionException e) {
+      return notStarted(e);
+    }
     conversation.begin(outputs, input);
     origins.begin();
     try {
@@ -56,6 +63,13 @@ public final class JavaLanguage implements Language {
     } finally {
       conversation.end();
     }
+  }
+
+  private static Outcome notStarted(CompletionException e) {
+    String sentence =
+        "The process in which Java cells run could not be started: %s. Try: restart the kernel."
+            .formatted(Objects.requireNonNullElse(e.getCause(), e).getMessage());
+    return new Outcome.Failed("JavaNotStarted", sentence, List.of(sentence));
   }
 
   private Outcome run(Shell used, String source) {
@@ -80,12 +94,19 @@ public final class JavaLanguage implements Language {
             : "The cell ended Java itself (" + lost.process().ending() + ")";
     String sentence = why + ": all values of earlier cells are gone. Run the cells again.";
     lost.close();
-    shell = start();
+    shell = new CompletableFuture<>();
+    start(shell);
     return new Outcome.Failed("JavaEnded", sentence, List.of(sentence));
   }
 
-  private CompletableFuture<Shell> start() {
-    return CompletableFuture.supplyAsync(
+  @Override
+  public void opened() {
+    start(shell);
+  }
+
+  /** On another thread: the front end is told meanwhile what the language is. */
+  private void start(CompletableFuture<Shell> starting) {
+    starting.completeAsync(
         () -> {
           try {
             return new Shell(event -> conversation.take(event, this::answer));
@@ -157,7 +178,7 @@ public final class JavaLanguage implements Language {
 
   @Override
   public void close() {
-    shell.thenAccept(Shell::close).join();
+    var unused = shell.thenAccept(Shell::close); // one that starts only now ends with the kernel
     stopping.shutdown();
     typing.shutdown();
   }
