@@ -31,6 +31,14 @@ public final class JavaLanguage implements Language {
   private final Conversation conversation = new Conversation();
   private final Origins origins = new Origins();
   private final AtomicInteger stops = new AtomicInteger();
+
+  /** Guards the three below: a stop belongs to the run for which it was asked. */
+  private final Object turn = new Object();
+
+  private int runs;
+  private boolean running;
+  private boolean killed;
+
   private final AtomicBoolean stopUnderWay = new AtomicBoolean();
   private volatile CompletableFuture<Shell> shell = new CompletableFuture<>();
 
@@ -58,9 +66,11 @@ public final class JavaLanguage implements Language {
     }
     conversation.begin(outputs, input);
     origins.begin();
+    begin();
     try {
       return run(used, cell.source());
     } finally {
+      end();
       conversation.end();
     }
   }
@@ -73,23 +83,46 @@ public final class JavaLanguage implements Language {
   }
 
   private Outcome run(Shell used, String source) {
+    Optional<Outcome> outcome = attempt(used, source);
+    boolean byUs = end();
+    return byUs || outcome.isEmpty() ? startAgain(used, byUs) : outcome.get();
+  }
+
+  /** How the cell ended; empty if its process did. */
+  private Optional<Outcome> attempt(Shell used, String source) {
     try {
       Outcome outcome =
           used.with(
               jshell ->
                   new CellRun(jshell, used.cells(), origins, source, () -> stops.get() > 0).run());
-      return used.cells().isLost() ? startAgain(used) : outcome;
+      return used.cells().isLost() ? Optional.empty() : Optional.of(outcome);
     } catch (IllegalStateException e) {
       if (used.process().hasEnded()) {
-        return startAgain(used);
+        return Optional.empty();
       }
       throw e;
     }
   }
 
-  private Outcome startAgain(Shell lost) {
+  private void begin() {
+    synchronized (turn) {
+      runs++;
+      running = true;
+      killed = false;
+    }
+  }
+
+  /** From here on no stop hits anything; whether one has ended the process. */
+  private boolean end() {
+    synchronized (turn) {
+      running = false;
+      return killed;
+    }
+  }
+
+  private Outcome startAgain(Shell lost, boolean byUs) {
     String why =
-        stops.get() > PATIENCE
+        byUs
             ? "The cell did not stop and had to be ended with all of Java"
             : "The cell ended Java itself (" + lost.process().ending() + ")";
     String sentence = why + ": all values of earlier cells are gone. Run the cells again.";
@@ -130,17 +163,28 @@ public final class JavaLanguage implements Language {
   @Override
   public void interrupt() {
     int times = stops.incrementAndGet();
+    int run;
+    synchronized (turn) {
+      run = runs;
+    }
     if (!stopUnderWay.getAndSet(true)) {
-      var unused = shell.thenAcceptAsync(used -> stop(used, times), stopping);
+      var unused = shell.thenAcceptAsync(used -> stop(used, times, run), stopping);
     }
   }
 
-  private void stop(Shell used, int times) {
+  /** Stops that run and no later one. */
+  private void stop(Shell used, int times, int run) {
     try {
-      if (times > PATIENCE) {
-        used.process().close();
-      } else {
-        used.process().stopCell();
+      synchronized (turn) {
+        if (!running || run != runs) {
+          return;
+        }
+        killed = times > PATIENCE;
+        if (killed) {
+          used.process().close();
+        } else {
+          used.process().stopCell();
+        }
       }
     } finally {
       stopUnderWay.set(false);
@@ -151,12 +195,16 @@ public final class JavaLanguage implements Language {
   public Outcome evaluate(String expression, Outputs outputs) {
     Shell used = shell.join();
     conversation.begin(outputs, Input.none());
+    begin();
     try {
-      return used.with(
-          jshell ->
-              new CellRun(jshell, used.cells(), origins, expression, () -> false)
-                  .evaluateAndForget());
+      Outcome outcome =
+          used.with(
+              jshell ->
+                  new CellRun(jshell, used.cells(), origins, expression, () -> false)
+                      .evaluateAndForget());
+      return end() ? startAgain(used, true) : outcome;
     } finally {
+      end();
       conversation.end();
     }
   }
